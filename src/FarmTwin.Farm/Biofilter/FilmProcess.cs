@@ -1,0 +1,282 @@
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Biofilter;
+
+/// <summary>Ammonia, nitrite and oxygen of all basins, solved together with the films that turn one into the other.</summary>
+/// <remarks>
+/// These act on each other within minutes. Each pass writes the films' flux law as a conductance J/S at the last iterate and
+/// solves TAN, then nitrite with what TAN really gave, then oxygen with what both took; so mass closes at any number of passes.
+/// See docs/model/nitrification.md.
+/// </remarks>
+public sealed class FilmProcess
+{
+    private const int MostPasses = 6;
+    private const double Converged = 1e-4;
+    private const double MilligramsPerGram = UnitConstants.GramsPerKilogram;
+
+    // Guards the ratio demand/oxygen where no oxygen is left, mg/L.
+    private const double LeastOxygen = 1e-3;
+
+    private readonly FarmContext _farm;
+    private readonly double[] _growthA;
+    private readonly double[] _growthB;
+    private readonly double[] _unionized;
+    private readonly double[] _overdue;
+    private readonly double[] _conductanceA;
+    private readonly double[] _conductanceB;
+    private readonly double[] _oxygenFilm;
+    private readonly double[] _oxygenFish;
+    private readonly double[] _oxygenSolids;
+    private readonly double[] _base;
+    private readonly double[] _tan;
+    private readonly double[] _nitrite;
+    private readonly double[] _oxygen;
+
+    /// <summary>Makes the process.</summary>
+    public FilmProcess(FarmContext farm)
+    {
+        ArgumentNullException.ThrowIfNull(farm);
+        _farm = farm;
+        int count = farm.Parts.Basins.Length;
+        _growthA = new double[count];
+        _growthB = new double[count];
+        _unionized = new double[count];
+        _overdue = new double[count];
+        _conductanceA = new double[count];
+        _conductanceB = new double[count];
+        _oxygenFilm = new double[count];
+        _oxygenFish = new double[count];
+        _oxygenSolids = new double[count];
+        _base = new double[count * 4];
+        _tan = new double[count];
+        _nitrite = new double[count];
+        _oxygen = new double[count];
+    }
+
+    /// <summary>Passes that the last step took.</summary>
+    public int LastPasses { get; private set; }
+
+    /// <summary>Sets the share of its capacity that an overdue wash leaves to a basin's film.</summary>
+    public void SetOverdueFactor(int basin, double factor) => _overdue[basin] = factor;
+
+    /// <summary>Solves TAN, nitrite and oxygen; adds the nitrate they give.</summary>
+    public void Solve(WaterBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        Begin();
+        Basins basins = _farm.State.Basins;
+        WaterStep step = _farm.Step;
+        double change = double.PositiveInfinity;
+        int pass = 0;
+        while (pass < MostPasses && (pass < 2 || change > Converged))
+        {
+            SolveTan(balance);
+            SolveNitrite(balance);
+            SolveOxygen(balance);
+            change = Iterate(pass);
+            pass++;
+        }
+
+        LastPasses = pass;
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            step.Add(b, Substance.Nitrate, _conductanceB[b] * step.Concentration[WaterStep.At(b, Substance.Nitrite)]);
+            double respired = _oxygenSolids[b] * step.Concentration[WaterStep.At(b, Substance.Oxygen)];
+            step.Add(b, Substance.InorganicCarbon, respired * CarbonPerOxygen);
+        }
+    }
+
+    /// <summary>Grows the films; books oxygen and charge.</summary>
+    public void Commit()
+    {
+        Basins basins = _farm.State.Basins;
+        WaterStep step = _farm.Step;
+        FarmBooks books = _farm.State.Books;
+        double oxidizedA = 0;
+        double oxidizedB = 0;
+        double film = 0;
+        double fish = 0;
+        double solids = 0;
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            double a = _conductanceA[b] * step.Concentration[WaterStep.At(b, Substance.Tan)] * step.Hours;
+            double n = _conductanceB[b] * step.Concentration[WaterStep.At(b, Substance.Nitrite)] * step.Hours;
+            double oxygen = step.Concentration[WaterStep.At(b, Substance.Oxygen)] * step.Hours;
+            oxidizedA += a;
+            oxidizedB += n;
+            film += _oxygenFilm[b] * oxygen;
+            fish += _oxygenFish[b] * oxygen;
+            solids += _oxygenSolids[b] * oxygen;
+            double area = basins.FilmSquareMetres[b];
+            if (area > 0 && _farm.Network.LitresAfter[b] > 0)
+            {
+                double perAreaDay = UnitConstants.HoursPerDay / (area * step.Hours);
+                double own = FilmShare(b);
+                FilmGrowth.Advance(
+                    _farm.Parts.Nitrification,
+                    ref basins.AmmoniaOxidizers[b],
+                    ref basins.NitriteOxidizers[b],
+                    a * own * perAreaDay,
+                    n * own * perAreaDay,
+                    basins.Celsius[b],
+                    step.Hours);
+            }
+        }
+
+        books.PostWater(Door.Nitrification, Substance.Tan, -oxidizedA);
+        books.PostWater(Door.Nitrification, Substance.Nitrite, oxidizedA - oxidizedB);
+        books.PostWater(Door.Nitrification, Substance.Nitrate, oxidizedB);
+        books.PostWater(Door.Nitrification, Substance.Oxygen, -film);
+        books.PostWater(Door.Fish, Substance.Oxygen, -fish);
+        books.PostWater(Door.SolidsBreakdown, Substance.Oxygen, -solids);
+        books.PostWater(Door.SolidsBreakdown, Substance.InorganicCarbon, solids * CarbonPerOxygen);
+        _farm.State.Totals.NitrifiedGrams += oxidizedA;
+    }
+
+    // Aerobic breakdown of carbohydrate and protein: about one mole of carbon dioxide for one of oxygen.
+    private const double CarbonPerOxygen = UnitConstants.AtomicWeight.Carbon / (2 * UnitConstants.AtomicWeight.Oxygen);
+
+    private void Begin()
+    {
+        Basins basins = _farm.State.Basins;
+        NitrificationParameters nitrification = _farm.Parts.Nitrification;
+        WaterStep step = _farm.Step;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            double alkalinity = Alkalinity.MilligramsCalciumCarbonatePerLitre(basins.Alkalinity[b]);
+            bool wet = basins.Litres[b] > 0 && (basins.FilmSquareMetres[b] > 0 || _farm.SuspendedNitrification[b] > 0);
+            _growthA[b] = wet ? FilmFlux.GrowthRatePerDay(
+                nitrification, NitrifierPopulation.AmmoniaOxidizers, basins.Celsius[b], basins.PH[b], alkalinity) : 0;
+            _growthB[b] = wet ? FilmFlux.GrowthRatePerDay(
+                nitrification, NitrifierPopulation.NitriteOxidizers, basins.Celsius[b], basins.PH[b], alkalinity) : 0;
+            _unionized[b] = Ammonia.UnionizedFraction(basins.PH[b], basins.Celsius[b]);
+            _tan[b] = basins.MilligramsPerLitre(b, Substance.Tan);
+            _nitrite[b] = basins.MilligramsPerLitre(b, Substance.Nitrite);
+            _oxygen[b] = Math.Max(LeastOxygen, basins.MilligramsPerLitre(b, Substance.Oxygen));
+            _base[(b * 4) + 0] = step.Loss[WaterStep.At(b, Substance.Tan)];
+            _base[(b * 4) + 1] = step.Loss[WaterStep.At(b, Substance.Nitrite)];
+            _base[(b * 4) + 2] = step.Loss[WaterStep.At(b, Substance.Oxygen)];
+            _base[(b * 4) + 3] = step.Source[WaterStep.At(b, Substance.Nitrite)];
+        }
+    }
+
+    private void SolveTan(WaterBalance balance)
+    {
+        Basins basins = _farm.State.Basins;
+        NitrificationParameters nitrification = _farm.Parts.Nitrification;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            _conductanceA[b] = 0;
+            if (_growthA[b] > 0)
+            {
+                double capacity = Overdue(b) * FilmFlux.CapacityGramsPerSquareMetreDay(
+                    nitrification, NitrifierPopulation.AmmoniaOxidizers, basins.AmmoniaOxidizers[b], _growthA[b], _oxygen[b],
+                    _tan[b] * _unionized[b]);
+                double cap = FilmFlux.OxygenCapGramsPerSquareMetreDay(nitrification, basins.Celsius[b], _oxygen[b]);
+                _conductanceA[b] = (basins.FilmSquareMetres[b] * FilmFlux.ConductanceLitresPerHourPerSquareMetre(
+                    nitrification, NitrifierPopulation.AmmoniaOxidizers, capacity, _tan[b], cap)) + Suspended(b, _tan[b]);
+            }
+
+            _farm.Step.Loss[WaterStep.At(b, Substance.Tan)] = _base[b * 4] + _conductanceA[b];
+        }
+
+        balance.SolveOne(basins, _farm.Step, Substance.Tan);
+    }
+
+    private void SolveNitrite(WaterBalance balance)
+    {
+        Basins basins = _farm.State.Basins;
+        WaterStep step = _farm.Step;
+        NitrificationParameters nitrification = _farm.Parts.Nitrification;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            _conductanceB[b] = 0;
+            double tan = step.Concentration[WaterStep.At(b, Substance.Tan)];
+            if (_growthB[b] > 0)
+            {
+                double capacity = Overdue(b) * FilmFlux.CapacityGramsPerSquareMetreDay(
+                    nitrification, NitrifierPopulation.NitriteOxidizers, basins.NitriteOxidizers[b], _growthB[b], _oxygen[b],
+                    tan * MilligramsPerGram * _unionized[b]);
+                _conductanceB[b] = (basins.FilmSquareMetres[b] * FilmFlux.ConductanceLitresPerHourPerSquareMetre(
+                    nitrification, NitrifierPopulation.NitriteOxidizers, capacity, _nitrite[b])) + Suspended(b, _nitrite[b]);
+            }
+
+            step.Loss[WaterStep.At(b, Substance.Nitrite)] = _base[(b * 4) + 1] + _conductanceB[b];
+            step.Source[WaterStep.At(b, Substance.Nitrite)] = _base[(b * 4) + 3] + (_conductanceA[b] * tan);
+        }
+
+        balance.SolveOne(basins, step, Substance.Nitrite);
+    }
+
+    private void SolveOxygen(WaterBalance balance)
+    {
+        Basins basins = _farm.State.Basins;
+        WaterStep step = _farm.Step;
+        double perA = NitrificationStoichiometry.OxygenPerAmmoniaNitrogen(_farm.Parts.Nitrification);
+        double perB = NitrificationStoichiometry.OxygenPerNitriteNitrogen(_farm.Parts.Nitrification);
+        double fishLimit = _farm.Parts.Practice.FishOxygenLimit;
+        double solidsHalf = _farm.Parts.Practice.SolidsOxygenHalfSaturation;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            double oxygen = _oxygen[b];
+            double films = (_conductanceA[b] * step.Concentration[WaterStep.At(b, Substance.Tan)] * perA)
+                + (_conductanceB[b] * step.Concentration[WaterStep.At(b, Substance.Nitrite)] * perB);
+            _oxygenFilm[b] = films * MilligramsPerGram / oxygen;
+            _oxygenFish[b] = _farm.OxygenByFish[b] * MilligramsPerGram / Math.Max(fishLimit, oxygen);
+            _oxygenSolids[b] = _farm.OxygenBySolids[b] * MilligramsPerGram / (solidsHalf + oxygen);
+            step.Loss[WaterStep.At(b, Substance.Oxygen)] = _base[(b * 4) + 2] + _oxygenFilm[b] + _oxygenFish[b] + _oxygenSolids[b];
+        }
+
+        balance.SolveOne(basins, step, Substance.Oxygen);
+    }
+
+    // Takes the solved values as the next iterate; oxygen, which throttles its own users, is averaged with the last one.
+    private double Iterate(int pass)
+    {
+        double change = 0;
+        WaterStep step = _farm.Step;
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            if (_farm.Network.LitresAfter[b] <= 0)
+            {
+                continue;
+            }
+
+            change = Math.Max(change, Take(ref _tan[b], step.Concentration[WaterStep.At(b, Substance.Tan)]));
+            change = Math.Max(change, Take(ref _nitrite[b], step.Concentration[WaterStep.At(b, Substance.Nitrite)]));
+            double last = _oxygen[b];
+            change = Math.Max(change, Take(ref _oxygen[b], step.Concentration[WaterStep.At(b, Substance.Oxygen)]));
+            double next = Math.Max(LeastOxygen, _oxygen[b]);
+            _oxygen[b] = pass == 0 ? next : Math.Sqrt(next * last);
+        }
+
+        return change;
+    }
+
+    private static double Take(ref double iterate, double gramsPerLitre)
+    {
+        double value = gramsPerLitre * MilligramsPerGram;
+        double change = Math.Abs(value - iterate) / (Math.Abs(iterate) + 0.1);
+        iterate = value;
+        return change;
+    }
+
+    private double Suspended(int basin, double milligramsPerLitre)
+    {
+        double capacity = _farm.SuspendedNitrification[basin];
+        return capacity <= 0
+            ? 0
+            : capacity * _farm.State.Basins.Litres[basin]
+                / (_farm.Parts.Nitrification.AmmoniaOxidizers.HalfSaturationMilligramsNPerLitre + milligramsPerLitre);
+    }
+
+    private double FilmShare(int basin)
+    {
+        double suspended = Suspended(basin, _tan[basin]);
+        return suspended > 0 && _conductanceA[basin] > 0 ? Math.Max(0, 1 - (suspended / _conductanceA[basin])) : 1;
+    }
+
+    private double Overdue(int basin) => _overdue[basin] > 0 ? _overdue[basin] : 1;
+}

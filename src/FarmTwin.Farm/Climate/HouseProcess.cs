@@ -1,0 +1,336 @@
+using FarmTwin.Engine.Chance;
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Climate;
+
+/// <summary>Weather, light, the air of the house, and what it does to the water: evaporation, losses, gains.</summary>
+/// <remarks>
+/// The air is quasi-steady and is solved with the water of the step's start; the water's own heat is solved afterwards with that
+/// air (docs/model/climate-house.md).
+/// </remarks>
+public sealed class HouseProcess
+{
+    private const double NurseryOnHour = 6;
+
+    // Photons of a white lamp carry about this much energy: 4.6 µmol/J of light.
+    private const double LampMicromolesPerJoule = 4.6;
+
+    private readonly FarmContext _farm;
+    private readonly WeatherGenerator _weather;
+    private readonly HouseAirBalance _house;
+    private readonly CoverParameters _cover;
+    private readonly double _pressure;
+    private readonly LampGroup[] _lamps;
+    private readonly double[] _gainWatts;
+    private readonly double _pumpWatts;
+    private readonly double[] _pumpHeat;
+    private readonly double[] _blowerWatts;
+    private readonly int[] _blowerBasinBlower;
+    private double _lampWatts;
+    private double _nurseryWatts;
+    private HouseAir _air;
+
+    /// <summary>Makes the process; generates the season's weather.</summary>
+    /// <param name="farm">The farm.</param>
+    /// <param name="streams">Chance.</param>
+    public HouseProcess(FarmContext farm, RandomStreams streams)
+    {
+        ArgumentNullException.ThrowIfNull(farm);
+        _farm = farm;
+        FarmDescription description = farm.Parts.Farm;
+        SiteDescription site = description.Site;
+        WeatherNormalsDescription normals = site.Normals;
+        _weather = new WeatherGenerator(
+            new MonthlyNormals(
+                [.. normals.DailyMaximumCelsius.Select(t => t + site.WarmerKelvin)],
+                [.. normals.DailyMinimumCelsius.Select(t => t + site.WarmerKelvin)],
+                normals.MaximumSpreadKelvin,
+                normals.MinimumSpreadKelvin,
+                normals.RadiationMegajoules,
+                normals.WetDayShare,
+                normals.WindMetresPerSecond),
+            new WeatherSite(site.LatitudeDegrees, site.LongitudeDegrees, site.ElevationMetres, site.TimeZoneHours),
+            streams,
+            farm.Parts.Climate,
+            description.Start,
+            (int)Math.Ceiling(description.LengthDays) + 2);
+        _cover = CoverParameters.From(farm.Parts.Cover);
+        _pressure = Psychrometrics.PressureKilopascal(site.ElevationMetres);
+        _house = new HouseAirBalance(HouseOf(description.House));
+        _lamps = [.. description.Lamps.Values.Select(l => LampGroup.Of(l, farm.Parts))];
+        _gainWatts = new double[farm.Parts.Basins.Length];
+        _pumpHeat = new double[farm.Parts.Basins.Length];
+        foreach (PipeDescription pipe in description.Pipes.Values)
+        {
+            _pumpWatts += pipe.PowerWatts;
+            _pumpHeat[farm.Parts.BasinIndex(pipe.To)] += pipe.PowerWatts * farm.Parts.Practice.PumpHeatShare;
+        }
+
+        for (int h = 0; h < farm.Parts.Heaters.Length; h++)
+        {
+            _pumpWatts += farm.Parts.Heaters[h].PowerWatts;
+        }
+
+        string[] blowers = [.. description.Blowers.Keys];
+        _blowerWatts = [.. description.Blowers.Values.Select(b => b.PowerWatts)];
+        _blowerBasinBlower = [.. farm.Parts.Basins.Select(b => b.Blower is null ? -1 : Array.IndexOf(blowers, b.Blower))];
+    }
+
+    /// <summary>The season's weather.</summary>
+    public WeatherGenerator Weather => _weather;
+
+    /// <summary>Losses of the house with everything shut, W/K.</summary>
+    public HouseAirBalance House => _house;
+
+    /// <summary>Light of the step about to be made up; call first.</summary>
+    public StepLight Begin()
+    {
+        WaterStep step = _farm.Step;
+        HouseState state = _farm.State.House;
+        long day = step.FromSeconds / UnitConstants.SecondsPerDay;
+        double from = (step.FromSeconds - (day * UnitConstants.SecondsPerDay)) / UnitConstants.SecondsPerHour;
+        double to = from + step.Hours;
+        HourlyWeather weather = _weather.At((int)day, Math.Min(23, (int)from));
+        DailyWeather today = _weather.Day((int)day);
+        double natural = Par.Inside(
+            Par.PpfdFromRadiation(weather.RadiationWattsPerSquareMetre, _farm.Parts.Climate.ParShare),
+            _cover.ParTransmission,
+            _farm.Parts.Farm.House.ShadeShare);
+        Array.Clear(_farm.LampPhotons);
+        _lampWatts = 0;
+        double litLamps = 0;
+        double litDay = today.SunsetHours - today.SunriseHours;
+        for (int l = 0; l < _lamps.Length; l++)
+        {
+            double lit = _lamps[l].Schedule.LitHours(from, to, today.SunriseHours, today.SunsetHours) / step.Hours;
+            litLamps = Math.Max(litLamps, lit);
+            litDay = Math.Max(litDay, _lamps[l].Schedule.PhotoperiodHours(today.SunriseHours, today.SunsetHours));
+            _lampWatts += _lamps[l].Watts * lit;
+            foreach (int basin in _lamps[l].Basins)
+            {
+                _farm.LampPhotons[basin] += _lamps[l].Photons * lit;
+            }
+
+            state.LampMolesToday += Par.LightIntegral(_lamps[l].Photons * lit, step.Hours);
+        }
+
+        double sun = Math.Max(0, Math.Min(to, today.SunsetHours) - Math.Max(from, today.SunriseHours)) / step.Hours;
+        NurseryDescription? nursery = _farm.Parts.Farm.Nursery;
+        double nurseryLit = nursery is null
+            ? 0
+            : Math.Max(0, Math.Min(to, NurseryOnHour + nursery.LightHours) - Math.Max(from, NurseryOnHour)) / step.Hours;
+        if (nursery is not null && NurseryOnHour + nursery.LightHours > UnitConstants.HoursPerDay)
+        {
+            // Hours past midnight belong to the early morning.
+            nurseryLit += Math.Max(0, Math.Min(to, NurseryOnHour + nursery.LightHours - UnitConstants.HoursPerDay) - from) / step.Hours;
+        }
+
+        _nurseryWatts = nursery is null ? 0 : nursery.Tiers * nursery.PowerPerTierWatts * nurseryLit;
+        double nurseryCelsius = nursery is null ? state.AirCelsius : Math.Max(state.AirCelsius, nursery.AtLeastCelsius);
+        double inside = _cover.SolarTransmission * (1 - _farm.Parts.Farm.House.ShadeShare)
+            * weather.RadiationWattsPerSquareMetre * UnitConstants.SecondsPerHour / 1e6;
+        state.NaturalPhotons = natural;
+        state.NaturalMolesToday += Par.LightIntegral(natural, step.Hours);
+        state.NurseryCelsiusHours += nurseryCelsius * step.Hours;
+        state.HoursToday += step.Hours;
+        return new StepLight(
+            natural,
+            inside,
+            Math.Max(sun, Math.Min(1, sun + litLamps)),
+            litDay,
+            nursery?.LightMicromoles ?? 0,
+            Math.Min(1, nurseryLit),
+            nursery is null ? 0 : nursery.LightMicromoles / LampMicromolesPerJoule * nurseryLit * UnitConstants.SecondsPerHour / 1e6,
+            nurseryCelsius,
+            state.AirCelsius,
+            Math.Max(0, Psychrometrics.SaturationPressureKilopascal(state.AirCelsius) - state.VapourPressureKilopascal));
+    }
+
+    /// <summary>Solves the air; adds evaporation and heat to every basin.</summary>
+    /// <param name="transpirationLitresPerHour">From the plants.</param>
+    public void Contribute(double transpirationLitresPerHour)
+    {
+        FarmParts parts = _farm.Parts;
+        WaterStep step = _farm.Step;
+        HouseState state = _farm.State.House;
+        long day = step.FromSeconds / UnitConstants.SecondsPerDay;
+        double hour = (step.FromSeconds - (day * UnitConstants.SecondsPerDay)) / UnitConstants.SecondsPerHour;
+        HourlyWeather weather = _weather.At((int)day, Math.Min(23, (int)hour));
+        DailyWeather today = _weather.Day((int)day);
+        double conductance = 0;
+        double weighted = 0;
+        double evaporation = 0;
+        double insideWatts = _cover.SolarTransmission * (1 - parts.Farm.House.ShadeShare) * weather.RadiationWattsPerSquareMetre;
+        for (int b = 0; b < parts.Basins.Length; b++)
+        {
+            (double sensible, double vapour) = AddSurface(b, state);
+            evaporation += vapour;
+            conductance += sensible;
+            weighted += sensible * _farm.State.Basins.Celsius[b];
+            double open = parts.Basins[b].SurfaceSquareMetres * (1 - parts.Basins[b].CoveredShare);
+            _gainWatts[b] = (parts.Practice.SolarAbsorption * insideWatts * open) + _pumpHeat[b];
+            step.HeatWatts[b] += _gainWatts[b];
+        }
+
+        double blower = BlowerWatts();
+        _air = _house.Solve(new HouseConditions(
+            weather.TemperatureCelsius,
+            weather.RadiationWattsPerSquareMetre,
+            weather.VapourPressureKilopascal,
+            weather.WindMetresPerSecond,
+            _lampWatts + _nurseryWatts,
+            blower,
+            conductance,
+            conductance > 0 ? weighted / conductance : state.AirCelsius,
+            transpirationLitresPerHour,
+            evaporation,
+            state.FloorCelsius,
+            step.Hours,
+            hour + (step.Hours / 2) < today.SunriseHours || hour + (step.Hours / 2) > today.SunsetHours)
+        {
+            ShadeShare = parts.Farm.House.ShadeShare,
+        });
+        state.OutsideCelsius = weather.TemperatureCelsius;
+        for (int b = 0; b < parts.Basins.Length; b++)
+        {
+            // Walls lose to the air of this step.
+            double wall = _farm.State.Basins.Litres[b] > 0 ? parts.Basins[b].WallWattsPerKelvin : 0;
+            step.HeatWatts[b] += wall * _air.AirCelsius;
+            step.HeatWattsPerKelvin[b] += wall;
+        }
+    }
+
+    /// <summary>Books heat, vapour, fuel and power; leaves the house at the end of the step.</summary>
+    public void Commit()
+    {
+        FarmParts parts = _farm.Parts;
+        WaterStep step = _farm.Step;
+        HouseState state = _farm.State.House;
+        FarmTotals totals = _farm.State.Totals;
+        FarmBooks books = _farm.State.Books;
+        state.AirCelsius = _air.AirCelsius;
+        state.VapourPressureKilopascal = _air.VapourPressureKilopascal;
+        state.RelativeHumidityPercent = _air.RelativeHumidityPercent;
+        state.FloorCelsius = _air.FloorCelsiusAfter;
+        state.AirHeaterWatts = _air.HeaterWatts;
+        double seconds = step.Hours * UnitConstants.SecondsPerHour;
+        double gains = 0;
+        double losses = 0;
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            if (_farm.Network.LitresAfter[b] <= 0)
+            {
+                continue;
+            }
+
+            gains += _gainWatts[b];
+            losses += (step.HeatWattsPerKelvin[b] * _farm.State.TemperatureAfter[b]) - (step.HeatWatts[b] - _gainWatts[b]);
+        }
+
+        books.Post(Door.Gains, FarmBooks.Heat, gains * seconds / 1e6);
+        books.Post(Door.LossToHouse, FarmBooks.Heat, -losses * seconds / 1e6);
+        double kilowattHours = step.Hours / UnitConstants.GramsPerKilogram;
+        totals.LampKilowattHours += _lampWatts * kilowattHours;
+        totals.NurseryKilowattHours += _nurseryWatts * kilowattHours;
+        totals.PumpKilowattHours += _pumpWatts * kilowattHours;
+        totals.BlowerKilowattHours += BlowerWatts() * kilowattHours;
+        if (_air.HeaterWatts > 0 && parts.AirHeaterFuel is { } fuel)
+        {
+            double megajoules = _air.HeaterWatts * seconds / 1e6;
+            double units = fuel.UnitsFor(megajoules, parts.Farm.House.AirHeater!.Efficiency);
+            totals.AirHeatMegajoules += megajoules;
+            totals.AirFuelUnits += units;
+            totals.FuelCarbonDioxideKilograms += fuel.CarbonDioxideKilograms(units);
+        }
+    }
+
+    private double BlowerWatts()
+    {
+        // A blower runs while any of its basins takes air.
+        double watts = 0;
+        for (int k = 0; k < _blowerWatts.Length; k++)
+        {
+            double share = 0;
+            double all = 0;
+            for (int b = 0; b < _blowerBasinBlower.Length; b++)
+            {
+                if (_blowerBasinBlower[b] == k)
+                {
+                    all += _farm.Parts.Basins[b].AirLitresPerMinute;
+                    share += _farm.Parts.Basins[b].AirLitresPerMinute * Math.Min(1, _farm.State.Basins.AirShare[b]);
+                }
+            }
+
+            watts += all > 0 ? _blowerWatts[k] * share / all : _blowerWatts[k];
+        }
+
+        return watts;
+    }
+
+    // Open surface of a basin: heat by its linearization about the present temperature, and evaporation.
+    private (double Sensible, double Vapour) AddSurface(int b, HouseState state)
+    {
+        FarmParts parts = _farm.Parts;
+        Basins basins = _farm.State.Basins;
+        if (basins.Litres[b] <= 0)
+        {
+            return (0, 0);
+        }
+
+        double open = parts.Basins[b].SurfaceSquareMetres * (1 - parts.Basins[b].CoveredShare);
+        bool bubbling = parts.Basins[b].AirLitresPerMinute > 0 && basins.AirShare[b] > 0;
+        double water = basins.Celsius[b];
+        SurfaceExchange surface = WaterSurface.At(
+            water,
+            state.AirCelsius,
+            state.VapourPressureKilopascal,
+            _pressure,
+            bubbling ? parts.Practice.BubblingEvaporation : 1);
+        _farm.Step.HeatWatts[b] -= open * (surface.LossWattsPerSquareMetre - (surface.SlopeWattsPerSquareMetreKelvin * water));
+        _farm.Step.HeatWattsPerKelvin[b] += open * surface.SlopeWattsPerSquareMetreKelvin;
+        double vapour = open * Math.Max(0, surface.EvaporationKilogramsPerSquareMetreHour);
+        _farm.Step.VapourLitresPerHour[b] += vapour;
+        double difference = water - state.AirCelsius;
+        double film = Math.Abs(difference) > 0.2 ? surface.SensibleWattsPerSquareMetre / difference : surface.SlopeWattsPerSquareMetreKelvin / 2;
+        return ((open * Math.Max(0, film)) + parts.Basins[b].WallWattsPerKelvin, vapour);
+    }
+
+    private HouseParameters HouseOf(HouseDescription house) => new()
+    {
+        FloorSquareMetres = house.FloorSquareMetres,
+        CoverSquareMetres = house.CoverSquareMetres,
+        CoverWattsPerKelvin = house.CoverSquareMetres * _cover.HeatTransferWattsPerSquareMetreKelvin,
+        VolumeCubicMetres = house.AirCubicMetres,
+        PerimeterWattsPerKelvin = house.PerimeterMetres * _farm.Parts.Climate.House.PerimeterWattsPerMetreKelvin,
+        InfiltrationPerHour = house.InfiltrationPerHour,
+        SolarTransmission = _cover.SolarTransmission,
+        ParTransmission = _cover.ParTransmission,
+        PressureKilopascal = _pressure,
+        VentCubicMetresPerSecond = house.LargestVentilationPerHour * house.AirCubicMetres / UnitConstants.SecondsPerHour,
+        VentSetPointCelsius = house.VentCelsius,
+        HasThermalScreen = house.Screen,
+        HeaterCapacityWatts = (house.AirHeater?.OutputKilowatts ?? 0) * UnitConstants.GramsPerKilogram,
+        HeaterSetPointCelsius = house.AirHeater?.HoldCelsius ?? double.NegativeInfinity,
+        Air = _farm.Parts.Climate.House,
+    };
+
+    /// <summary>Lamps that travel together: their light spread over the crop they pass.</summary>
+    private readonly record struct LampGroup(LampSchedule Schedule, int[] Basins, double Photons, double Watts)
+    {
+        public static LampGroup Of(LampDescription lamp, FarmParts parts)
+        {
+            int[] basins = [.. lamp.Over.Select(parts.BasinIndex)];
+            double area = parts.Farm.Troughs.Values.Where(t => lamp.Over.Contains(t.Basin)).Sum(t => t.AreaSquareMetres)
+                + parts.Farm.Lanes.Values.Where(l => lamp.Over.Contains(l.Basin)).Sum(l => l.Boards * l.BoardSquareMetres);
+            double watts = lamp.Count * lamp.PowerWatts;
+            return new LampGroup(
+                new LampSchedule(lamp.BeforeSunriseHours, lamp.AfterSunsetHours),
+                basins,
+                area > 0 ? watts * lamp.EfficacyMicromolesPerJoule * lamp.UtilisationShare / area : 0,
+                watts);
+        }
+    }
+}

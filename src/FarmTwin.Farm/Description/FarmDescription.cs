@@ -1,0 +1,118 @@
+namespace FarmTwin.Farm.Description;
+
+/// <summary>A whole farm and the plan of its season, as its user describes them: plain values in fixed units.</summary>
+/// <remarks>Immutable. It says what there is and what is intended; what happens is computed by a season.</remarks>
+public sealed record FarmDescription
+{
+    /// <summary>Name shown on every output.</summary>
+    [Input("title", "Name shown on every output")]
+    public required string Title { get; init; }
+
+    /// <summary>What this scenario is for.</summary>
+    [Input("about", "What this scenario is for, in a sentence or two")]
+    public string About { get; init; } = string.Empty;
+
+    /// <summary>Day 0 of the season; midnight of local standard time.</summary>
+    [Input("start", "Day 0 of the season, as year-month-day")]
+    public required DateOnly Start { get; init; }
+
+    /// <summary>Length of the season, days.</summary>
+    [Input("length", "Length of the season", Unit = "d", Low = 1, High = 3660)]
+    public double LengthDays { get; init; } = 365;
+
+    /// <summary>Seed of all chance.</summary>
+    [Input("seed", "Seed of all chance: the same seed gives the same season", Low = 0)]
+    public int Seed { get; init; } = 1;
+
+    /// <summary>Longest step, minutes.</summary>
+    [Input("step", "Longest step of the clock", Unit = "min", Low = 1, High = 60)]
+    public double StepMinutes { get; init; } = 60;
+
+    /// <summary>Where the farm stands.</summary>
+    [Input("site", "Where the farm stands, and its weather")]
+    public required SiteDescription Site { get; init; }
+
+    /// <summary>The house over it.</summary>
+    [Input("house", "The house over the farm")]
+    public required HouseDescription House { get; init; }
+
+    /// <summary>Water that fills and tops up.</summary>
+    [Input("sourceWater", "The water that fills and tops up the farm")]
+    public required SourceWaterDescription SourceWater { get; init; }
+
+    /// <summary>Bodies of water by name.</summary>
+    [Input("basins", "Bodies of water")]
+    public required IReadOnlyDictionary<string, BasinDescription> Basins { get; init; }
+
+    /// <summary>Pipes by name.</summary>
+    [Input("pipes", "Pipes between basins, pumped or overflowing")]
+    public IReadOnlyDictionary<string, PipeDescription> Pipes { get; init; } = new Dictionary<string, PipeDescription>();
+
+    /// <summary>Valves by name.</summary>
+    [Input("valves", "Valves that divert an overflow; closed unless the plan opens them")]
+    public IReadOnlyDictionary<string, ValveDescription> Valves { get; init; } = new Dictionary<string, ValveDescription>();
+
+    /// <summary>Blowers by name.</summary>
+    [Input("blowers", "Blowers that feed the diffusers of basins")]
+    public IReadOnlyDictionary<string, BlowerDescription> Blowers { get; init; } = new Dictionary<string, BlowerDescription>();
+
+    /// <summary>Bead filters by name.</summary>
+    [Input("filters", "Bead filters: capture of solids and nitrification on one bed")]
+    public IReadOnlyDictionary<string, BeadFilterDescription> Filters { get; init; } = new Dictionary<string, BeadFilterDescription>();
+
+    /// <summary>Mineralization tanks by name.</summary>
+    [Input("mineralizers", "Tanks in which the solids are mineralized and given back")]
+    public IReadOnlyDictionary<string, MineralizerDescription> Mineralizers { get; init; } = new Dictionary<string, MineralizerDescription>();
+
+    /// <summary>Water heaters by name.</summary>
+    [Input("waterHeaters", "Heaters of the water")]
+    public IReadOnlyDictionary<string, WaterHeaterDescription> WaterHeaters { get; init; } = new Dictionary<string, WaterHeaterDescription>();
+
+    /// <summary>Lamps on rails by name.</summary>
+    [Input("lamps", "Lamps that travel over the raft lanes")]
+    public IReadOnlyDictionary<string, LampDescription> Lamps { get; init; } = new Dictionary<string, LampDescription>();
+
+    /// <summary>The nursery, if any.</summary>
+    [Input("nursery", "Tiers of trays in which seedlings are raised under lamps")]
+    public NurseryDescription? Nursery { get; init; }
+
+    /// <summary>Transplant troughs by name.</summary>
+    [Input("troughs", "Dense rafts where seedlings stand before final spacing")]
+    public IReadOnlyDictionary<string, TroughDescription> Troughs { get; init; } = new Dictionary<string, TroughDescription>();
+
+    /// <summary>Raft lanes by name.</summary>
+    [Input("lanes", "Raft lanes worked like a conveyor, strictly first in, first out")]
+    public IReadOnlyDictionary<string, LaneDescription> Lanes { get; init; } = new Dictionary<string, LaneDescription>();
+
+    /// <summary>Crops grown, by name.</summary>
+    [Input("crops", "Crops grown: sowing, places and harvest of each")]
+    public IReadOnlyDictionary<string, CropPlanDescription> Crops { get; init; } = new Dictionary<string, CropPlanDescription>();
+
+    /// <summary>Feeding rules.</summary>
+    [Input("feeding", "How the fish are fed")]
+    public FeedingDescription Feeding { get; init; } = new();
+
+    /// <summary>Dosing rules by name.</summary>
+    [Input("dosing", "Standing rules that keep a quantity of a basin by dosing supplements")]
+    public IReadOnlyDictionary<string, DosingDescription> Dosing { get; init; } = new Dictionary<string, DosingDescription>();
+
+    /// <summary>Ammonium dosing of the start.</summary>
+    [Input("fishlessStart", "Ammonium dosing that brings the filter to life before any fish")]
+    public FishlessStartDescription? FishlessStart { get; init; }
+
+    /// <summary>When and how the two loops are joined.</summary>
+    [Input("coupling", "When and how the two loops are joined")]
+    public CouplingDescription? Coupling { get; init; }
+
+    /// <summary>Planned batches of fish by name.</summary>
+    [Input("stocking", "Batches of fish: when, how many, into which tank, sold how")]
+    public IReadOnlyDictionary<string, StockingDescription> Stocking { get; init; } = new Dictionary<string, StockingDescription>();
+
+    /// <summary>Dated events by name.</summary>
+    [Input("plan", "Single dated events")]
+    public IReadOnlyDictionary<string, PlannedEvent> Plan { get; init; } = new Dictionary<string, PlannedEvent>();
+
+    /// <summary>Overrides of library parameters.</summary>
+    [Input("parameters", "Own values of library parameters, as 'process/name': number in the published unit")]
+    public IReadOnlyDictionary<string, double> Parameters { get; init; } = new Dictionary<string, double>();
+}

@@ -1,0 +1,381 @@
+using FarmTwin.Engine.Transport;
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Equipment;
+
+/// <summary>The pipes of a farm: from pumps, levels and valves to the flow in every pipe and the volume of every basin.</summary>
+/// <remarks>
+/// Pumps set their flow. A basin without a pump overflows at its normal level and passes on what comes in; a basin from which a
+/// pump draws is a sump: its level varies, a float valve fills it up, and it overflows at the brim. Volumes are exact:
+/// V₁ = V₀ + dt (in − out − loss + top-up − spill). Coupled and decoupled are settings of one network's valves. Workspace of one
+/// run, not thread-safe; nothing is allocated after construction.
+/// </remarks>
+public sealed class FlowNetwork
+{
+    // A pump stops drawing when this share of the normal volume is left, so that it never runs dry.
+    private const double DryShare = 0.02;
+
+    private readonly BasinDescription[] _basins;
+    private readonly int[] _from;
+    private readonly int[] _to;
+    private readonly bool[] _pumped;
+    private readonly double[] _setFlow;
+    private readonly int[] _valve;
+    private readonly bool[] _isSump;
+    private readonly int[] _order;
+    private readonly double[] _brim;
+    private readonly double[] _outflow;
+    private readonly double[] _inflow;
+    private readonly double[] _pumpFactor;
+    private readonly double[] _valveTotals;
+    private readonly bool[] _reached;
+
+    /// <summary>Reads the network of a farm.</summary>
+    /// <param name="farm">The farm's description.</param>
+    /// <exception cref="DescriptionException">The pipes do not make a network that can be computed.</exception>
+    public FlowNetwork(FarmDescription farm)
+    {
+        ArgumentNullException.ThrowIfNull(farm);
+        string[] basinNames = [.. farm.Basins.Keys];
+        PipeNames = [.. farm.Pipes.Keys];
+        ValveNames = [.. farm.Valves.Keys];
+        PipeDescription[] pipes = [.. farm.Pipes.Values];
+        _basins = [.. farm.Basins.Values];
+        _from = [.. pipes.Select(p => Array.IndexOf(basinNames, p.From))];
+        _to = [.. pipes.Select(p => Array.IndexOf(basinNames, p.To))];
+        _pumped = [.. pipes.Select(p => p.Drive == PipeDrive.Pump)];
+        _setFlow = [.. pipes.Select(p => p.FlowLitresPerHour)];
+        _valve = [.. pipes.Select(p => p.Valve is null ? -1 : Array.IndexOf(ValveNames, p.Valve))];
+        _isSump = [.. Enumerable.Range(0, _basins.Length).Select(b => Pipes.Any(p => _pumped[p] && _from[p] == b))];
+        _brim = [.. _basins.Select(b => b.BrimLitres ?? (b.VolumeLitres * 1.1))];
+        _order = OverflowOrder(basinNames);
+        CheckValves(basinNames);
+        Plan = new EliminationPlan(_basins.Length, [.. Pipes.Select(p => (_from[p], _to[p]))]);
+        EdgeFlow = new double[pipes.Length];
+        PumpShare = new double[pipes.Length];
+        Array.Fill(PumpShare, 1);
+        int count = _basins.Length;
+        _outflow = new double[count];
+        _inflow = new double[count];
+        _pumpFactor = new double[count];
+        _valveTotals = new double[ValveNames.Length * count];
+        _reached = new bool[count];
+        LitresAfter = new double[count];
+        TopUp = new double[count];
+        Spill = new double[count];
+        Loss = new double[count];
+    }
+
+    /// <summary>Names of the pipes, in the order of <see cref="EdgeFlow"/>.</summary>
+    public string[] PipeNames { get; }
+
+    /// <summary>Names of the valves.</summary>
+    public string[] ValveNames { get; }
+
+    /// <summary>Elimination plan of the network's balances.</summary>
+    public EliminationPlan Plan { get; }
+
+    /// <summary>Flow of every pipe in this step, L/h.</summary>
+    public double[] EdgeFlow { get; }
+
+    /// <summary>Share of its set flow that each pump delivers, from the equipment's state; 1 when well.</summary>
+    public double[] PumpShare { get; }
+
+    /// <summary>Volume of every basin at the end of the step, L.</summary>
+    public double[] LitresAfter { get; }
+
+    /// <summary>Source water let in by float valves, L/h.</summary>
+    public double[] TopUp { get; }
+
+    /// <summary>Water lost over the brim and out of the farm, L/h.</summary>
+    public double[] Spill { get; }
+
+    /// <summary>Evaporation and transpiration that really left, L/h: no more than there was.</summary>
+    public double[] Loss { get; }
+
+    private IEnumerable<int> Pipes => Enumerable.Range(0, _from.Length);
+
+    /// <summary>Whether a pump draws from the basin.</summary>
+    public bool IsSump(int basin) => _isSump[basin];
+
+    /// <summary>Flow out of a basin through its pipes, L/h.</summary>
+    public double Outflow(int basin) => _outflow[basin];
+
+    /// <summary>Whether water flows from one basin to the other and back, by the flows of the last step.</summary>
+    public bool SharesLoop(int first, int second) => Reaches(first, second) && Reaches(second, first);
+
+    /// <summary>Computes flows and volumes of a step.</summary>
+    /// <param name="litres">Volumes at its start, L.</param>
+    /// <param name="wantedLoss">Evaporation and transpiration of each basin, L/h.</param>
+    /// <param name="valveFlow">Exchange set on each valve, L/h each way.</param>
+    /// <param name="hours">Length of the step, h.</param>
+    public void Solve(ReadOnlySpan<double> litres, ReadOnlySpan<double> wantedLoss, ReadOnlySpan<double> valveFlow, double hours)
+    {
+        Array.Fill(_pumpFactor, 1);
+        for (int b = 0; b < _basins.Length; b++)
+        {
+            Loss[b] = Math.Min(wantedLoss[b], litres[b] / (2 * hours));
+        }
+
+        Route(litres, valveFlow, hours);
+        if (LimitPumps(litres, hours))
+        {
+            Route(litres, valveFlow, hours);
+        }
+
+        Levels(litres, hours);
+    }
+
+    private void Route(ReadOnlySpan<double> litres, ReadOnlySpan<double> valveFlow, double hours)
+    {
+        Array.Clear(_inflow);
+        Array.Clear(_outflow);
+        Array.Clear(EdgeFlow);
+        Array.Clear(TopUp);
+        for (int p = 0; p < _from.Length; p++)
+        {
+            if (_pumped[p])
+            {
+                Flow(p, _setFlow[p] * PumpShare[p] * _pumpFactor[_from[p]]);
+            }
+        }
+
+        foreach (int b in _order)
+        {
+            double level = _basins[b].VolumeLitres;
+            double surplus = _inflow[b] - Loss[b] + ((litres[b] - level) / hours);
+            if (surplus < 0 && _basins[b].FloatValve)
+            {
+                TopUp[b] = -surplus;
+            }
+
+            _outflow[b] = 0;
+            if (surplus > 0)
+            {
+                PassOn(b, surplus);
+            }
+        }
+
+        DivideAtValves(valveFlow);
+    }
+
+    // An overflow basin hands its surplus to its pipes without a valve; what a valve takes is corrected afterwards, once the
+    // surplus of all basins behind the valve is known. Valved basins end in sumps only, so nothing downstream changes.
+    private void PassOn(int basin, double surplus)
+    {
+        int plain = -1;
+        for (int p = 0; p < _from.Length; p++)
+        {
+            if (_from[p] == basin && !_pumped[p] && _valve[p] < 0)
+            {
+                plain = p;
+                break;
+            }
+        }
+
+        if (plain >= 0)
+        {
+            Flow(plain, surplus);
+        }
+    }
+
+    private void DivideAtValves(ReadOnlySpan<double> valveFlow)
+    {
+        if (ValveNames.Length == 0)
+        {
+            return;
+        }
+
+        Array.Clear(_valveTotals);
+        for (int p = 0; p < _from.Length; p++)
+        {
+            if (_valve[p] >= 0)
+            {
+                _valveTotals[(_valve[p] * _basins.Length) + _to[p]] += _outflow[_from[p]];
+            }
+        }
+
+        for (int p = 0; p < _from.Length; p++)
+        {
+            if (_valve[p] < 0)
+            {
+                continue;
+            }
+
+            double total = _valveTotals[(_valve[p] * _basins.Length) + _to[p]];
+            if (total <= 0 || valveFlow[_valve[p]] <= 0)
+            {
+                continue;
+            }
+
+            double flow = _outflow[_from[p]] * Math.Min(1, valveFlow[_valve[p]] / total);
+            for (int rest = 0; rest < _from.Length; rest++)
+            {
+                if (_from[rest] == _from[p] && !_pumped[rest] && _valve[rest] < 0)
+                {
+                    double diverted = Math.Min(flow, EdgeFlow[rest]);
+                    EdgeFlow[rest] -= diverted;
+                    _inflow[_to[rest]] -= diverted;
+                    EdgeFlow[p] += diverted;
+                    _inflow[_to[p]] += diverted;
+                    break;
+                }
+            }
+        }
+    }
+
+    private bool LimitPumps(ReadOnlySpan<double> litres, double hours)
+    {
+        bool limited = false;
+        for (int b = 0; b < _basins.Length; b++)
+        {
+            if (!_isSump[b] || _basins[b].FloatValve)
+            {
+                continue;
+            }
+
+            double left = litres[b] - (_basins[b].VolumeLitres * DryShare);
+            if (left + (hours * (_inflow[b] - _outflow[b] - Loss[b])) < 0)
+            {
+                double drawn = _outflow[b];
+                _pumpFactor[b] = drawn > 0 ? Math.Clamp(((left / hours) - Loss[b]) / drawn, 0, 1) : 1;
+                limited = true;
+            }
+        }
+
+        return limited;
+    }
+
+    private void Levels(ReadOnlySpan<double> litres, double hours)
+    {
+        Array.Clear(Spill);
+        for (int b = 0; b < _basins.Length; b++)
+        {
+            double after = litres[b] + (hours * (_inflow[b] - _outflow[b] - Loss[b] + TopUp[b]));
+            if (_isSump[b])
+            {
+                if (_basins[b].FloatValve && after < _basins[b].VolumeLitres)
+                {
+                    TopUp[b] = (_basins[b].VolumeLitres - after) / hours;
+                    after = _basins[b].VolumeLitres;
+                }
+            }
+
+            LitresAfter[b] = after;
+        }
+
+        for (int b = 0; b < _basins.Length; b++)
+        {
+            if (LitresAfter[b] > _brim[b])
+            {
+                Overflow(b, LitresAfter[b] - _brim[b], hours);
+            }
+
+            LitresAfter[b] = Math.Max(0, LitresAfter[b]);
+        }
+    }
+
+    // At the brim a sump runs over into its overflow pipe, or else out of the farm.
+    private void Overflow(int basin, double excess, double hours)
+    {
+        LitresAfter[basin] = _brim[basin];
+        for (int p = 0; p < _from.Length; p++)
+        {
+            if (_from[p] == basin && !_pumped[p] && _valve[p] < 0 && _isSump[basin])
+            {
+                EdgeFlow[p] += excess / hours;
+                _outflow[basin] += excess / hours;
+                LitresAfter[_to[p]] += excess;
+                return;
+            }
+        }
+
+        Spill[basin] += excess / hours;
+    }
+
+    private bool Reaches(int from, int to)
+    {
+        Array.Clear(_reached);
+        _reached[from] = true;
+        bool grew = true;
+        while (grew && !_reached[to])
+        {
+            grew = false;
+            for (int p = 0; p < _from.Length; p++)
+            {
+                if (EdgeFlow[p] > 0 && _reached[_from[p]] && !_reached[_to[p]])
+                {
+                    _reached[_to[p]] = true;
+                    grew = true;
+                }
+            }
+        }
+
+        return _reached[to];
+    }
+
+    private void Flow(int pipe, double flow)
+    {
+        EdgeFlow[pipe] += flow;
+        _outflow[_from[pipe]] += flow;
+        _inflow[_to[pipe]] += flow;
+    }
+
+    private int[] OverflowOrder(string[] names)
+    {
+        var order = new List<int>();
+        var state = new int[_basins.Length];
+        for (int b = 0; b < _basins.Length; b++)
+        {
+            Visit(b);
+        }
+
+        order.Reverse();
+        return [.. order];
+
+        void Visit(int b)
+        {
+            if (_isSump[b] || state[b] == 2)
+            {
+                return;
+            }
+
+            if (state[b] == 1)
+            {
+                throw new DescriptionException($"pipes: water would overflow from '{names[b]}' in a circle back to itself; one of the basins on the way needs a pump.");
+            }
+
+            state[b] = 1;
+            foreach (int p in Pipes.Where(p => _from[p] == b && !_pumped[p]))
+            {
+                Visit(_to[p]);
+            }
+
+            state[b] = 2;
+            order.Add(b);
+        }
+    }
+
+    private void CheckValves(string[] names)
+    {
+        foreach (int p in Pipes.Where(p => _valve[p] >= 0))
+        {
+            string pipe = PipeNames[p];
+            if (_pumped[p])
+            {
+                throw new DescriptionException($"pipes.{pipe}: a valve diverts an overflow; put it on the overflow pipe, not on a pumped one.");
+            }
+
+            if (!Pipes.Any(r => _from[r] == _from[p] && !_pumped[r] && _valve[r] < 0))
+            {
+                throw new DescriptionException($"pipes.{pipe}: '{names[_from[p]]}' needs a second overflow pipe without a valve, which takes the water while the valve is closed.");
+            }
+
+            foreach (int r in Pipes.Where(r => _from[r] == _from[p] && !_pumped[r] && !_isSump[_to[r]]))
+            {
+                throw new DescriptionException($"pipes.{PipeNames[r]}: a basin with a valve on its overflow must overflow into sumps, but '{names[_to[r]]}' has no pump.");
+            }
+        }
+    }
+}

@@ -1,0 +1,170 @@
+using FarmTwin.Engine;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Ledgers;
+
+/// <summary>The farm's ledgers: every element, inorganic carbon, oxygen, charge, water and heat, from opening stock to closing stock.</summary>
+/// <remarks>
+/// The elements' boundary is the farm: water, solids, beads, fish and plants are inside. Inorganic carbon, oxygen, charge and heat
+/// are followed in the water alone: organic carbon has no closed path in these equations and is not faked. Amounts are signed here:
+/// positive enters. Not thread-safe: one a run.
+/// </remarks>
+public sealed class FarmBooks
+{
+    /// <summary>Ledger of inorganic carbon in the water, g C.</summary>
+    public const int InorganicCarbon = Element.Count;
+
+    /// <summary>Ledger of oxygen in the water, g.</summary>
+    public const int Oxygen = Element.Count + 1;
+
+    /// <summary>Ledger of charge in the water: equivalents of alkalinity.</summary>
+    public const int Charge = Element.Count + 2;
+
+    /// <summary>Ledger of water, L, plants included.</summary>
+    public const int Water = Element.Count + 3;
+
+    /// <summary>Ledger of heat in the water, MJ above 0 °C.</summary>
+    public const int Heat = Element.Count + 4;
+
+    /// <summary>Number of ledgers.</summary>
+    public const int Count = Element.Count + 5;
+
+    /// <summary>Names of the ledgers, in their order.</summary>
+    public static readonly string[] Names =
+        ["nitrogen", "phosphorus", "potassium", "calcium", "magnesium", "sodium", "chloride", "sulfur", "iron",
+         "inorganicCarbon", "oxygen", "charge", "water", "heat"];
+
+    /// <summary>Units of the ledgers, in their order.</summary>
+    public static readonly string[] Units = ["g", "g", "g", "g", "g", "g", "g", "g", "g", "g", "g", "eq", "L", "MJ"];
+
+    private static readonly double[] ChargePerGram = EquivalentsPerGram();
+
+    private readonly LedgerBook _book = new(Names, Door.Names);
+
+    /// <summary>A ledger.</summary>
+    public Ledger this[int ledger] => _book[ledger];
+
+    /// <summary>Equivalents of alkalinity that a gram of a dissolved substance brings.</summary>
+    public static double EquivalentsPerGramOf(int substance) => ChargePerGram[substance];
+
+    /// <summary>Books what crosses the farm's boundary; positive enters.</summary>
+    public void Post(int door, int ledger, double amount)
+    {
+        if (amount >= 0)
+        {
+            _book.In(door, ledger, amount);
+        }
+        else
+        {
+            _book.Out(door, ledger, -amount);
+        }
+    }
+
+    /// <summary>Books what comes into the water (positive) as a dissolved substance: its charge, and carbon or oxygen where it is that.</summary>
+    public void PostWater(int door, int substance, double grams)
+    {
+        if (ChargePerGram[substance] != 0)
+        {
+            Post(door, Charge, grams * ChargePerGram[substance]);
+        }
+        else if (substance == Substance.Oxygen)
+        {
+            Post(door, Oxygen, grams);
+        }
+        else if (substance == Substance.InorganicCarbon)
+        {
+            Post(door, InorganicCarbon, grams);
+        }
+    }
+
+    /// <summary>Books a dissolved substance that comes into the water from outside the farm (positive) or leaves it.</summary>
+    public void PostWaterFromOutside(int door, int substance, double grams)
+    {
+        PostWater(door, substance, grams);
+        int element = ElementOf(substance);
+        if (element >= 0)
+        {
+            Post(door, element, grams);
+        }
+    }
+
+    /// <summary>Books an element of the solids that leaves the farm (negative) or enters it.</summary>
+    public void PostSolids(int door, int element, double grams) => Post(door, element, grams);
+
+    /// <summary>The element that a substance counts as; -1 for oxygen, carbon and dry matter.</summary>
+    public static int ElementOf(int substance) => substance switch
+    {
+        Substance.Tan or Substance.Nitrite or Substance.Nitrate => Element.Nitrogen,
+        Substance.Phosphorus => Element.Phosphorus,
+        Substance.Potassium => Element.Potassium,
+        Substance.Calcium => Element.Calcium,
+        Substance.Magnesium => Element.Magnesium,
+        Substance.Sodium => Element.Sodium,
+        Substance.Chloride => Element.Chloride,
+        Substance.Sulfate => Element.Sulfur,
+        Substance.Iron => Element.Iron,
+        >= Substance.FirstSolidsElement and < Substance.FirstSolidsElement + Element.Count => substance - Substance.FirstSolidsElement,
+        _ => -1,
+    };
+
+    /// <summary>The water's part of every stock, added to <paramref name="stocks"/>.</summary>
+    public static void AddWaterStocks(Basins basins, Span<double> stocks)
+    {
+        ArgumentNullException.ThrowIfNull(basins);
+        for (int b = 0; b < basins.Count; b++)
+        {
+            for (int substance = 0; substance < Substance.Columns; substance++)
+            {
+                double grams = basins.Grams[WaterStep.At(b, substance)];
+                int element = ElementOf(substance);
+                if (element >= 0)
+                {
+                    stocks[element] += grams;
+                }
+
+                stocks[Charge] += grams * ChargePerGram[substance];
+            }
+
+            stocks[InorganicCarbon] += basins.Grams[WaterStep.At(b, Substance.InorganicCarbon)];
+            stocks[Oxygen] += basins.Grams[WaterStep.At(b, Substance.Oxygen)];
+            stocks[Water] += basins.Litres[b];
+            stocks[Heat] += MegajoulesOf(basins.Litres[b], basins.Celsius[b]);
+        }
+    }
+
+    /// <summary>Heat of water above 0 °C, MJ.</summary>
+    public static double MegajoulesOf(double litres, double celsius) => litres * celsius * HeatBalance.JoulesPerLitreKelvin * 1e-6;
+
+    /// <summary>Sets the opening stocks.</summary>
+    public void Open(ReadOnlySpan<double> stocks)
+    {
+        for (int ledger = 0; ledger < Count; ledger++)
+        {
+            _book[ledger].OpeningStock = stocks[ledger];
+        }
+    }
+
+    /// <summary>Takes over the state of another set of books.</summary>
+    public void CopyFrom(FarmBooks other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        _book.CopyFrom(other._book);
+    }
+
+    // Alkalinity in the explicit conservative form (Wolf-Gladrow et al. 2007): the signs and charges of Water.Alkalinity.
+    private static double[] EquivalentsPerGram()
+    {
+        var charge = new double[Substance.Columns];
+        charge[Substance.Sodium] = 1 / UnitConstants.AtomicWeight.Sodium;
+        charge[Substance.Potassium] = 1 / UnitConstants.AtomicWeight.Potassium;
+        charge[Substance.Calcium] = 2 / UnitConstants.AtomicWeight.Calcium;
+        charge[Substance.Magnesium] = 2 / UnitConstants.AtomicWeight.Magnesium;
+        charge[Substance.Tan] = 1 / UnitConstants.AtomicWeight.Nitrogen;
+        charge[Substance.Chloride] = -1 / UnitConstants.AtomicWeight.Chlorine;
+        charge[Substance.Nitrate] = -1 / UnitConstants.AtomicWeight.Nitrogen;
+        charge[Substance.Nitrite] = -1 / UnitConstants.AtomicWeight.Nitrogen;
+        charge[Substance.Sulfate] = -2 / UnitConstants.AtomicWeight.Sulfur;
+        charge[Substance.Phosphorus] = -1 / UnitConstants.AtomicWeight.Phosphorus;
+        return charge;
+    }
+}

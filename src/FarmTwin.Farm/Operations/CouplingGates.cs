@@ -1,0 +1,77 @@
+namespace FarmTwin.Farm.Operations;
+
+/// <summary>The gates that may hold the coupling valves back; several may at once.</summary>
+[Flags]
+public enum CouplingGates
+{
+    /// <summary>Nothing holds them back.</summary>
+    None = 0,
+
+    /// <summary>TAN of the fish loop.</summary>
+    Tan = 1,
+
+    /// <summary>Nitrite of the fish loop.</summary>
+    Nitrite = 2,
+
+    /// <summary>Feed below the wanted share of the plan's steady feed.</summary>
+    Feed = 4,
+
+    /// <summary>Water and feed not yet held long enough.</summary>
+    Days = 8,
+
+    /// <summary>Predicted mixed nitrate.</summary>
+    MixedNitrate = 16,
+
+    /// <summary>Predicted mixed alkalinity.</summary>
+    MixedAlkalinity = 32,
+
+    /// <summary>Ammonium of the plant loop.</summary>
+    PlantTan = 64,
+
+    /// <summary>Oxygen of either loop.</summary>
+    Oxygen = 128,
+
+    /// <summary>Sodium of the plant loop.</summary>
+    Sodium = 256,
+
+    /// <summary>Deaths that base mortality does not explain.</summary>
+    Deaths = 512,
+
+    /// <summary>Too late in the week.</summary>
+    Weekday = 1024,
+
+    /// <summary>Before the earliest day of the plan.</summary>
+    NotBefore = 2048,
+}
+
+/// <summary>The gates in words.</summary>
+public static class CouplingGateNames
+{
+    private static readonly string[] Words =
+    [
+        "TAN of the fish loop", "nitrite of the fish loop", "feed below its share of the steady feed", "days on end not yet reached",
+        "predicted mixed nitrate", "predicted mixed alkalinity", "ammonium of the plant loop", "oxygen", "sodium of the plant loop",
+        "deaths", "late in the week", "before the earliest day",
+    ];
+
+    /// <summary>Number of gates.</summary>
+    public const int Count = 12;
+
+    /// <summary>The name of the gate with a bit number.</summary>
+    public static string Name(int bit) => Words[bit];
+
+    /// <summary>All gates of a set, in words.</summary>
+    public static string Describe(CouplingGates gates)
+    {
+        var words = new List<string>();
+        for (int bit = 0; bit < Count; bit++)
+        {
+            if (((int)gates & (1 << bit)) != 0)
+            {
+                words.Add(Words[bit]);
+            }
+        }
+
+        return words.Count == 0 ? "none" : string.Join(", ", words);
+    }
+}

@@ -1,0 +1,275 @@
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Fish;
+using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Operations;
+
+/// <summary>Joining the loops: gates looked at every morning, and a ramp capped by degrees an hour and by the heater.</summary>
+public sealed class CouplingWork : FarmWork
+{
+    // Broken-off limits of the ramp (whole-farm practice): the next step waits some days.
+    private const double AbortTan = 1.5;
+    private const double AbortNitrite = 1;
+    private const double AbortOxygen = 4;
+    private const double AbortKelvinPerDay = 3;
+    private const double WaitDays = 3;
+    private const int LastStartWeekday = 3;
+
+    private readonly CouplingDescription? _plan;
+    private readonly int _valve;
+    private readonly double _steadyFeed;
+    private readonly bool[] _fishLoop;
+    private readonly int _plantSump;
+    private readonly int _heaterBasin;
+
+    /// <summary>Makes it.</summary>
+    public CouplingWork(FarmContext farm, FarmLog log, FishTrade trade)
+        : base(farm, log)
+    {
+        ArgumentNullException.ThrowIfNull(trade);
+        _plan = Parts.Farm.Coupling;
+        _valve = _plan is null ? -1 : Array.IndexOf(farm.Network.ValveNames, _plan.Valve);
+        double hold = Parts.Heaters.Length > 0 ? Parts.Heaters[0].HoldCelsius : 26;
+        _steadyFeed = trade.SteadyFeedGramsPerDay(hold);
+        _fishLoop = [.. Parts.Basins.Select(b => b.Use is BasinUse.FishTank or BasinUse.Filter or BasinUse.FishSump)];
+        _plantSump = Array.FindIndex(Parts.Basins, b => b.Use == BasinUse.PlantSump);
+        _heaterBasin = Parts.HeaterBasin.Length > 0 ? Parts.HeaterBasin[0] : -1;
+    }
+
+    /// <summary>Feed that the plan settles to, g/d.</summary>
+    public double SteadyFeedGramsPerDay => _steadyFeed;
+
+    /// <summary>Looks at the gates; opens the valves or takes the next step of the ramp.</summary>
+    /// <param name="seconds">Now.</param>
+    /// <param name="heaterWatts">Mean power of the first water heater over the last step, W.</param>
+    public void MorningRound(long seconds, double heaterWatts)
+    {
+        if (_plan is null || _plantSump < 0)
+        {
+            return;
+        }
+
+        OperationsState state = State.Operations;
+        double day = DayOf(seconds);
+        CouplingGates refused = Gates(seconds);
+        state.Refused = refused;
+        if (state.RampStep < 0 && double.IsNaN(state.CoupledDay))
+        {
+            if (State.Totals.FeedGrams > 0)
+            {
+                for (int bit = 0; bit < CouplingGateNames.Count; bit++)
+                {
+                    state.DaysRefused[bit] += ((int)refused & (1 << bit)) != 0 ? 1 : 0;
+                }
+            }
+
+            if (_plan.Way != CouplingWay.Never && (_plan.OnDay is { } fixedDay ? day >= fixedDay : refused == CouplingGates.None))
+            {
+                Open(seconds, refused);
+            }
+        }
+
+        if (state.RampStep >= 0 && double.IsNaN(state.CoupledDay))
+        {
+            Ramp(seconds, heaterWatts);
+        }
+
+        state.FishCelsiusYesterday = FishCelsius();
+    }
+
+    private void Open(long seconds, CouplingGates refused)
+    {
+        OperationsState state = State.Operations;
+        state.OpenedDay = DayOf(seconds);
+        string against = refused == CouplingGates.None ? "all gates hold" : $"on the planned day, although these gates do not hold: {CouplingGateNames.Describe(refused)}";
+        if (_plan!.Way == CouplingWay.AtOnce)
+        {
+            State.ValveFlow[_valve] = _plan.FullFlowLitresPerHour;
+            state.CoupledDay = state.OpenedDay;
+            Log.Add(seconds, "couple at once", _plan.Valve, _plan.FullFlowLitresPerHour, "L/h", against);
+        }
+        else
+        {
+            state.RampStep = 0;
+            Log.Add(seconds, "begin coupling ramp", _plan.Valve, 0, "L/h", against);
+        }
+    }
+
+    private void Ramp(long seconds, double heaterWatts)
+    {
+        OperationsState state = State.Operations;
+        double day = DayOf(seconds);
+        if (day < state.RampResumeDay)
+        {
+            return;
+        }
+
+        if (Abort() is { } reason)
+        {
+            state.RampAborts++;
+            state.RampResumeDay = day + WaitDays;
+            state.RampStep = Math.Max(0, state.RampStep - 2);
+            State.ValveFlow[_valve] /= 2;
+            Log.Add(seconds, "coupling ramp held", _plan!.Valve, State.ValveFlow[_valve], "L/h", reason);
+            return;
+        }
+
+        double fishLitres = FishLitres();
+        double wanted = state.RampStep < _plan!.RampShares.Count
+            ? Math.Min(_plan.FullFlowLitresPerHour, _plan.RampShares[state.RampStep] * fishLitres / UnitConstants.HoursPerDay)
+            : _plan.FullFlowLitresPerHour;
+        double colder = FishCelsius() - State.Basins.Celsius[_plantSump];
+        double byShock = Math.Abs(colder) > 0.1 ? _plan.FastestKelvinPerHour * fishLitres / Math.Abs(colder) : double.PositiveInfinity;
+        double byHeater = double.PositiveInfinity;
+        if (_heaterBasin >= 0 && colder > 0.1)
+        {
+            // The heater already carries what now flows; its spare power carries more.
+            double spare = Math.Max(0, (Parts.Heaters[0].OutputKilowatts * UnitConstants.GramsPerKilogram) - heaterWatts);
+            byHeater = State.ValveFlow[_valve] + HeatBalance.LitresPerHourOf(spare / colder);
+        }
+
+        double flow = Math.Min(wanted, Math.Min(byShock, byHeater));
+        State.ValveFlow[_valve] = flow;
+        bool capped = flow < wanted - 0.5;
+        string cap = !capped ? string.Empty : byHeater <= byShock ? "; capped by the heater" : "; capped by degrees an hour";
+        Log.Add(seconds, "coupling step", _plan.Valve, flow, "L/h", $"plant water is {colder:0.0} K colder{cap}");
+        if (!capped)
+        {
+            state.RampStep++;
+        }
+
+        if (flow >= _plan.FullFlowLitresPerHour - 0.5)
+        {
+            state.CoupledDay = day;
+            Log.Add(seconds, "fully coupled", _plan.Valve, flow, "L/h", $"{day - Math.Floor(state.OpenedDay):0} days after the first opening");
+        }
+    }
+
+    private CouplingGates Gates(long seconds)
+    {
+        CouplingGatesDescription gates = _plan!.Gates;
+        OperationsState state = State.Operations;
+        Basins basins = State.Basins;
+        CouplingGates refused = CouplingGates.None;
+        double tan = WorstTank(Substance.Tan);
+        double nitrite = WorstTank(Substance.Nitrite);
+        bool anyFish = State.Cohorts.Any(c => c.Count > 0);
+        refused |= tan < gates.TanMilligramsNPerLitre ? 0 : CouplingGates.Tan;
+        refused |= nitrite < gates.NitriteMilligramsNPerLitre ? 0 : CouplingGates.Nitrite;
+        refused |= anyFish && State.Totals.FeedYesterdayGrams >= gates.FeedShare * _steadyFeed ? 0 : CouplingGates.Feed;
+        state.GateDays = refused == CouplingGates.None ? state.GateDays + 1 : 0;
+        refused |= state.GateDays >= gates.Days ? 0 : CouplingGates.Days;
+        state.DaysWithoutDeaths = State.Totals.UnexplainedDeathsToday < 0.5 ? state.DaysWithoutDeaths + 1 : 0;
+        refused |= state.DaysWithoutDeaths >= gates.QuietDays ? 0 : CouplingGates.Deaths;
+        refused |= MixedMilligramsPerLitre(Substance.Nitrate) >= gates.MixedNitrateMilligramsNPerLitre ? 0 : CouplingGates.MixedNitrate;
+        refused |= MixedAlkalinity() >= gates.MixedAlkalinityMilligramsPerLitre ? 0 : CouplingGates.MixedAlkalinity;
+        refused |= basins.MilligramsPerLitre(_plantSump, Substance.Tan) < gates.PlantTanMilligramsNPerLitre ? 0 : CouplingGates.PlantTan;
+        refused |= LowestOxygen() >= gates.OxygenMilligramsPerLitre ? 0 : CouplingGates.Oxygen;
+        refused |= basins.MilligramsPerLitre(_plantSump, Substance.Sodium) < gates.SodiumMilligramsPerLitre ? 0 : CouplingGates.Sodium;
+        refused |= !gates.EarlyInWeek || WeekdayOf(seconds) <= LastStartWeekday ? 0 : CouplingGates.Weekday;
+        refused |= DayOf(seconds) >= _plan.NotBeforeDay ? 0 : CouplingGates.NotBefore;
+        return refused;
+    }
+
+    private string? Abort()
+    {
+        double tan = WorstTank(Substance.Tan);
+        double nitrite = WorstTank(Substance.Nitrite);
+        double fallen = State.Operations.FishCelsiusYesterday - FishCelsius();
+        return tan > AbortTan ? $"TAN of the tanks is {tan:0.0} mg N/L"
+            : nitrite > AbortNitrite ? $"nitrite of the tanks is {nitrite:0.0} mg N/L"
+            : LowestOxygen() < AbortOxygen ? "oxygen is below 4 mg/L"
+            : fallen > AbortKelvinPerDay ? $"the fish's water fell {fallen:0.0} K in a day"
+            : null;
+    }
+
+    private double WorstTank(int substance)
+    {
+        double worst = 0;
+        for (int b = 0; b < Parts.Basins.Length; b++)
+        {
+            if (Parts.Basins[b].Use == BasinUse.FishTank)
+            {
+                worst = Math.Max(worst, State.Basins.MilligramsPerLitre(b, substance));
+            }
+        }
+
+        return worst;
+    }
+
+    private double LowestOxygen()
+    {
+        double lowest = double.PositiveInfinity;
+        for (int b = 0; b < Parts.Basins.Length; b++)
+        {
+            if (Parts.Basins[b].Use is BasinUse.FishTank or BasinUse.Lane or BasinUse.PlantSump)
+            {
+                lowest = Math.Min(lowest, State.Basins.MilligramsPerLitre(b, Substance.Oxygen));
+            }
+        }
+
+        return lowest;
+    }
+
+    private double FishCelsius()
+    {
+        double sum = 0;
+        int tanks = 0;
+        for (int b = 0; b < Parts.Basins.Length; b++)
+        {
+            if (Parts.Basins[b].Use == BasinUse.FishTank)
+            {
+                sum += State.Basins.Celsius[b];
+                tanks++;
+            }
+        }
+
+        return tanks > 0 ? sum / tanks : double.NaN;
+    }
+
+    private double FishLitres()
+    {
+        double litres = 0;
+        for (int b = 0; b < Parts.Basins.Length; b++)
+        {
+            litres += _fishLoop[b] ? State.Basins.Litres[b] : 0;
+        }
+
+        return litres;
+    }
+
+    private double MixedMilligramsPerLitre(int substance)
+    {
+        double grams = 0;
+        double litres = 0;
+        for (int b = 0; b < Parts.Basins.Length; b++)
+        {
+            if (TakesPart(b))
+            {
+                grams += State.Basins.Grams[WaterStep.At(b, substance)];
+                litres += State.Basins.Litres[b];
+            }
+        }
+
+        return litres > 0 ? grams * UnitConstants.GramsPerKilogram / litres : 0;
+    }
+
+    private double MixedAlkalinity()
+    {
+        double equivalents = 0;
+        double litres = 0;
+        for (int b = 0; b < Parts.Basins.Length; b++)
+        {
+            if (TakesPart(b))
+            {
+                equivalents += State.Basins.Alkalinity[b] * State.Basins.Litres[b];
+                litres += State.Basins.Litres[b];
+            }
+        }
+
+        return litres > 0 ? Alkalinity.MilligramsCalciumCarbonatePerLitre(equivalents / litres) : 0;
+    }
+
+    private bool TakesPart(int b) => _fishLoop[b] || Parts.Basins[b].Use is BasinUse.PlantSump or BasinUse.Lane or BasinUse.Trough;
+}

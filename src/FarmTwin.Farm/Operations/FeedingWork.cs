@@ -1,0 +1,111 @@
+using FarmTwin.Farm.Fish;
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Solids;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Operations;
+
+/// <summary>Feeding: a share of the appetite at each meal, cut or withheld on bad water where whoever feeds heeds it.</summary>
+public sealed class FeedingWork : FarmWork
+{
+    private readonly double[] _mealHours;
+
+    /// <summary>Makes it.</summary>
+    public FeedingWork(FarmContext farm, FarmLog log)
+        : base(farm, log) => _mealHours = [.. Parts.Farm.Feeding.MealHours];
+
+    /// <summary>Feeds all tanks.</summary>
+    public void Meal(long seconds)
+    {
+        double wanted = 0;
+        for (int b = 0; b < State.Cohorts.Length; b++)
+        {
+            foreach (Cohort cohort in State.Cohorts[b])
+            {
+                wanted += Wanted(cohort, b, seconds, out _);
+            }
+        }
+
+        if (wanted <= 0)
+        {
+            return;
+        }
+
+        double most = Parts.Farm.Feeding.MostKilogramsPerDay is { } limit
+            ? limit * UnitConstants.GramsPerKilogram / _mealHours.Length
+            : double.PositiveInfinity;
+        double scale = Math.Min(1, most / wanted);
+        for (int b = 0; b < State.Cohorts.Length; b++)
+        {
+            foreach (Cohort cohort in State.Cohorts[b])
+            {
+                double offered = scale * Wanted(cohort, b, seconds, out double heed);
+                State.Totals.FeedWithheldGrams += heed < 1 && heed > 0 ? offered * ((1 / heed) - 1) : 0;
+                if (offered > 0)
+                {
+                    Feed(cohort, b, offered);
+                }
+            }
+        }
+    }
+
+    /// <summary>What the feeder makes of the water: 1 feed, 0.5 half, 0 none.</summary>
+    public double Heed(in FishWater water, double tanMilligramsNPerLitre)
+    {
+        PracticeParameters practice = Parts.Practice;
+        if (!Parts.Farm.Feeding.HeedWater)
+        {
+            return 1;
+        }
+
+        if (water.UnionizedAmmoniaMilligramsNPerLitre > practice.FeedStoppedAmmonia
+            || tanMilligramsNPerLitre > practice.FeedStoppedTan
+            || water.NitriteMilligramsNPerLitre > practice.FeedStoppedNitrite
+            || water.OxygenMilligramsPerLitre < practice.FeedStoppedOxygen)
+        {
+            return 0;
+        }
+
+        return water.UnionizedAmmoniaMilligramsNPerLitre > practice.FeedHalvedAmmonia
+            || water.NitriteMilligramsNPerLitre > practice.FeedHalvedNitrite
+            || water.OxygenMilligramsPerLitre < practice.FeedHalvedOxygen ? 0.5 : 1;
+    }
+
+    private double Wanted(Cohort cohort, int basin, long seconds, out double heed)
+    {
+        FishParameters species = Parts.Species[cohort.SpeciesIndex];
+        FishWater water = FishProcess.WaterOf(State.Basins, basin);
+        heed = Heed(water, State.Basins.MilligramsPerLitre(basin, Substance.Tan));
+        double days = DayOf(seconds - cohort.StockedAtSecond);
+        double settle = Parts.Farm.Feeding.SettleInDays > 0
+            ? Math.Clamp(
+                Parts.Farm.Feeding.FirstRationShare + ((1 - Parts.Farm.Feeding.FirstRationShare) * days / Parts.Farm.Feeding.SettleInDays), 0, 1)
+            : 1;
+        return heed * settle * State.Operations.RationShare / _mealHours.Length
+            * Feeding.SatiationGramsPerDay(cohort, species, Parts.Farm.Feeding.UneatenShare, water);
+    }
+
+    private void Feed(Cohort cohort, int basin, double offered)
+    {
+        FishParameters species = Parts.Species[cohort.SpeciesIndex];
+        FishWater water = FishProcess.WaterOf(State.Basins, basin);
+        MealResult meal = Feeding.Meal(
+            cohort, species, Parts.Feed, offered, 1.0 / _mealHours.Length, Parts.Farm.Feeding.UneatenShare, water);
+        SolidsProcess.Add(Farm, basin, meal.SolidsDryGrams, meal.Solids);
+        double[] grams = State.Basins.Grams;
+        int start = WaterStep.At(basin, 0);
+        grams[start + Substance.Phosphorus] += meal.Dissolved.Phosphorus;
+        grams[start + Substance.Potassium] += meal.Dissolved.Potassium;
+        grams[start + Substance.Calcium] += meal.Dissolved.Calcium;
+        grams[start + Substance.Magnesium] += meal.Dissolved.Magnesium;
+        grams[start + Substance.Sodium] += meal.Dissolved.Sodium;
+        grams[start + Substance.Chloride] += meal.Dissolved.Chlorine;
+        grams[start + Substance.Sulfate] += meal.Dissolved.Sulfur;
+        grams[start + Substance.Iron] += meal.Dissolved.Iron;
+        FishProcess.PostReleased(State.Books, meal.Dissolved);
+        FishProcess.PostBodies(State.Books, Door.Feed, Parts.Feed.ElementsOf(offered), 1);
+        State.Totals.FeedGrams += offered;
+        State.Totals.FeedTodayGrams += offered;
+    }
+}

@@ -1,0 +1,185 @@
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Fish;
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Seasons;
+
+namespace FarmTwin.Farm.Operations;
+
+/// <summary>Fish delivered and sold: batches when the filter is ready, weekly lots of the largest, restocking.</summary>
+public sealed class FishTrade : FarmWork
+{
+    private readonly int[] _tank;
+
+    /// <summary>Makes it.</summary>
+    public FishTrade(FarmContext farm, FarmLog log)
+        : base(farm, log) => _tank = [.. Parts.Stocking.Select(s => Parts.BasinIndex(s.Tank))];
+
+    /// <summary>
+    /// Feed that the whole plan settles to, g/d: each tank's gain from delivery to sale, at the conversion of the library's
+    /// species, over the time that growth at the held temperature and the weekly sales take.
+    /// </summary>
+    public double SteadyFeedGramsPerDay(double celsius)
+    {
+        double feed = 0;
+        for (int s = 0; s < Parts.Stocking.Length; s++)
+        {
+            StockingDescription stocking = Parts.Stocking[s];
+            FishParameters species = Parts.Species[Parts.SpeciesOfStocking[s]];
+            double slope = species.GrowthCoefficient * Feeding.TemperatureFactor(species, celsius);
+            if (slope <= 0)
+            {
+                continue;
+            }
+
+            double days = (Math.Cbrt(stocking.SellFromGrams) - Math.Cbrt(stocking.MeanGrams)) / slope;
+            double mean = Math.Sqrt(stocking.SellFromGrams * stocking.MeanGrams);
+            double maintenance = Feeding.MaintenanceGramsPerDay(species, mean, celsius) * days;
+            double perFish = ((stocking.SellFromGrams - stocking.MeanGrams) / species.ConversionGramsPerGram) + maintenance;
+            double selling = 7.0 * stocking.Number / (2 * stocking.LotPerWeek);
+            feed += stocking.Number * perFish / (1 - Parts.Farm.Feeding.UneatenShare) / (days + selling);
+        }
+
+        return feed;
+    }
+
+    /// <summary>Delivers what is due this morning.</summary>
+    public void MorningRound(long seconds)
+    {
+        double day = Math.Floor(DayOf(seconds));
+        for (int s = 0; s < Parts.Stocking.Length; s++)
+        {
+            StockingDescription stocking = Parts.Stocking[s];
+            if (State.Operations.Delivered[s] == 0 && double.IsNaN(State.Operations.DueDay[s]))
+            {
+                if (!stocking.WaitForCycle)
+                {
+                    State.Operations.DueDay[s] = stocking.AfterDays;
+                }
+                else if (!double.IsNaN(State.Operations.CycledDay))
+                {
+                    State.Operations.DueDay[s] = Math.Floor(State.Operations.CycledDay) + stocking.AfterDays;
+                }
+            }
+
+            if (State.Operations.DueDay[s] <= day)
+            {
+                State.Operations.DueDay[s] = double.NaN;
+                Deliver(s, seconds);
+            }
+        }
+    }
+
+    /// <summary>Sells the week's lots.</summary>
+    public void Sell(long seconds)
+    {
+        for (int s = 0; s < Parts.Stocking.Length; s++)
+        {
+            List<Cohort> cohorts = State.Cohorts[_tank[s]];
+            StockingDescription stocking = Parts.Stocking[s];
+            for (int c = cohorts.Count - 1; c >= 0; c--)
+            {
+                SellFrom(cohorts[c], s, stocking, seconds);
+                if (cohorts[c].Number < 0.5)
+                {
+                    TakeOut(cohorts[c], s, seconds, double.PositiveInfinity);
+                    cohorts.RemoveAt(c);
+                    if (stocking.RestockAfterDays is { } wait && cohorts.Count == 0)
+                    {
+                        State.Operations.DueDay[s] = Math.Floor(DayOf(seconds)) + wait;
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>Harvests the fish of a tank above a weight.</summary>
+    public void Harvest(int tank, double aboveGrams, long seconds)
+    {
+        List<Cohort> cohorts = State.Cohorts[tank];
+        for (int c = cohorts.Count - 1; c >= 0; c--)
+        {
+            HarvestResult taken = SizeSpread.TopHarvest(cohorts[c], Parts.Species[cohorts[c].SpeciesIndex], aboveGrams);
+            Book(taken, Parts.BasinNames[tank], seconds);
+            if (cohorts[c].Number < 0.5)
+            {
+                Book(SizeSpread.TopHarvest(cohorts[c], Parts.Species[cohorts[c].SpeciesIndex], 0), Parts.BasinNames[tank], seconds);
+                cohorts.RemoveAt(c);
+            }
+        }
+    }
+
+    /// <summary>Moves the larger fish of a tank to another.</summary>
+    public void Grade(int tank, int to, double aboveGrams, long seconds)
+    {
+        foreach (Cohort cohort in State.Cohorts[tank].ToArray())
+        {
+            FishParameters species = Parts.Species[cohort.SpeciesIndex];
+            if (SizeSpread.Grade(cohort, species, aboveGrams, cohort.Name + " graded") is { } large)
+            {
+                Survival.Handle(cohort, species);
+                Survival.Handle(large, species);
+                State.Cohorts[to].Add(large);
+                Log.Add(seconds, "grade fish", Parts.BasinNames[tank], large.Number, "fish",
+                    $"{large.Number:0} fish of {large.MeanGrams:0} g moved to {Parts.BasinNames[to]}, {cohort.Number:0} of {cohort.MeanGrams:0} g stay");
+            }
+        }
+    }
+
+    private void Deliver(int s, long seconds)
+    {
+        StockingDescription stocking = Parts.Stocking[s];
+        int species = Parts.SpeciesOfStocking[s];
+        int round = State.Operations.Delivered[s]++;
+        var cohort = new Cohort(
+            round == 0 ? Parts.StockingNames[s] : $"{Parts.StockingNames[s]} {round + 1}",
+            species, stocking.Number, stocking.MeanGrams, stocking.CoefficientOfVariation, seconds);
+        Survival.Handle(cohort, Parts.Species[species]);
+        State.Cohorts[_tank[s]].Add(cohort);
+        FishProcess.PostBodies(State.Books, Door.FishDelivered, cohort.Elements(Parts.Species[species]), 1);
+        State.Totals.FishDelivered += cohort.Number;
+        State.Totals.FishDeliveredGrams += cohort.BiomassGrams;
+        Log.Add(seconds, "deliver fish", stocking.Tank, stocking.Number, "fish",
+            $"{cohort.Name}: {stocking.Number} fish of {stocking.MeanGrams:0} g");
+    }
+
+    private void SellFrom(Cohort cohort, int s, StockingDescription stocking, long seconds)
+    {
+        if (cohort.Number <= stocking.ClearBelow && cohort.MeanGrams >= stocking.SellFromGrams / 2)
+        {
+            TakeOut(cohort, s, seconds, double.PositiveInfinity);
+            return;
+        }
+
+        double ready = cohort.Number * SizeSpread.ShareAbove(cohort.MeanGrams, cohort.CoefficientOfVariation, stocking.SellFromGrams);
+        double lot = Math.Floor(Math.Min(stocking.LotPerWeek, ready));
+        if (lot >= 1)
+        {
+            TakeOut(cohort, s, seconds, lot);
+        }
+    }
+
+    private void TakeOut(Cohort cohort, int s, long seconds, double number)
+    {
+        if (cohort.Number <= 0)
+        {
+            return;
+        }
+
+        FishParameters species = Parts.Species[cohort.SpeciesIndex];
+        Book(SizeSpread.TopHarvestNumber(cohort, species, number), Parts.Stocking[s].Tank, seconds);
+    }
+
+    private void Book(in HarvestResult taken, string tank, long seconds)
+    {
+        if (taken.Number <= 0)
+        {
+            return;
+        }
+
+        State.Totals.FishSold += taken.Number;
+        State.Totals.FishSoldGrams += taken.Grams;
+        FishProcess.PostBodies(State.Books, Door.FishSold, taken.Elements, -1);
+        Log.Add(seconds, "sell fish", tank, taken.Grams / UnitConstants.GramsPerKilogram, "kg",
+            $"{taken.Number:0} fish of {taken.MeanGrams:0} g");
+    }
+}

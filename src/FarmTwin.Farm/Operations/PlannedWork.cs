@@ -1,0 +1,96 @@
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Operations;
+
+/// <summary>Carries out single dated events.</summary>
+public sealed class PlannedWork : FarmWork
+{
+    private readonly DosingWork _dosing;
+    private readonly FishTrade _trade;
+
+    /// <summary>Makes it.</summary>
+    public PlannedWork(FarmContext farm, FarmLog log, DosingWork dosing, FishTrade trade)
+        : base(farm, log)
+    {
+        _dosing = dosing;
+        _trade = trade;
+    }
+
+    /// <summary>Applies an event now.</summary>
+    /// <exception cref="DescriptionException">The event names a part that this farm does not have.</exception>
+    public void Apply(PlannedEvent planned, long seconds)
+    {
+        switch (planned)
+        {
+            case SetValve set:
+                State.ValveFlow[Index(Farm.Network.ValveNames, set.Valve, "valve")] = set.FlowLitresPerHour;
+                Log.Add(seconds, "set valve", set.Valve, set.FlowLitresPerHour, "L/h", string.Empty);
+                break;
+            case Dose dose:
+                _dosing.Apply(Parts.BasinIndex(dose.Basin), Known(dose.Supplement), dose.Grams);
+                Log.Add(seconds, "dose", dose.Basin, dose.Grams, "g", Known(dose.Supplement).Title);
+                break;
+            case SetHeater heater:
+                State.HeaterHold[Index([.. Parts.Farm.WaterHeaters.Keys], heater.Heater, "water heater")] = heater.HoldCelsius;
+                Log.Add(seconds, "set heater", heater.Heater, heater.HoldCelsius, "°C", string.Empty);
+                break;
+            case SetRation ration:
+                State.Operations.RationShare = ration.RationShare;
+                Log.Add(seconds, "set ration", "all tanks", ration.RationShare, "of appetite", string.Empty);
+                break;
+            case GradeFish grade:
+                _trade.Grade(Parts.BasinIndex(grade.Tank), Parts.BasinIndex(grade.To), grade.AboveGrams, seconds);
+                break;
+            case HarvestFish harvest:
+                _trade.Harvest(Parts.BasinIndex(harvest.Tank), harvest.AboveGrams, seconds);
+                break;
+            case SetAir air:
+                State.Basins.AirShare[Parts.BasinIndex(air.Basin)] = air.Share;
+                Log.Add(seconds, "set air", air.Basin, air.Share, "of normal", string.Empty);
+                break;
+            case ChangeWater change:
+                Change(change, seconds);
+                break;
+            default:
+                throw new DescriptionException($"The event '{planned.GetType().Name}' is not known to this version.");
+        }
+    }
+
+    private void Change(ChangeWater change, long seconds)
+    {
+        Basins basins = State.Basins;
+        int from = Parts.BasinIndex(change.Basin);
+        double litres = Math.Min(change.Litres, basins.Litres[from] / 2);
+        if (change.To is { } name)
+        {
+            litres = basins.Move(from, Parts.BasinIndex(name), litres);
+        }
+        else
+        {
+            double share = litres / basins.Litres[from];
+            for (int column = 0; column < Substance.Columns; column++)
+            {
+                double grams = basins.Grams[WaterStep.At(from, column)] * share;
+                basins.Grams[WaterStep.At(from, column)] -= grams;
+                State.Books.PostWaterFromOutside(Door.Spill, column, -grams);
+            }
+
+            State.Books.Post(Door.Spill, FarmBooks.Water, -litres);
+            State.Books.Post(Door.Spill, FarmBooks.Heat, -FarmBooks.MegajoulesOf(litres, basins.Celsius[from]));
+            basins.Litres[from] -= litres;
+        }
+
+        Log.Add(seconds, "change water", change.Basin, litres, "L", change.To is null ? "to a soil crop, out of the farm" : $"to {change.To}");
+    }
+
+    private Supplement Known(string name) => Parts.Supplements.TryGetValue(name, out Supplement? supplement)
+        ? supplement
+        : throw new DescriptionException($"There is no supplement '{name}'. There are: {string.Join(", ", Parts.Supplements.Keys)}.");
+
+    private static int Index(string[] names, string name, string what) => Array.IndexOf(names, name) is >= 0 and var index
+        ? index
+        : throw new DescriptionException($"There is no {what} '{name}'. There are: {string.Join(", ", names)}.");
+}

@@ -1,0 +1,92 @@
+using FarmTwin.Farm.Library;
+
+namespace FarmTwin.Farm.Operations;
+
+/// <summary>Numbers of daily practice and of plain hardware that no single process owns.</summary>
+public sealed record PracticeParameters
+{
+    /// <summary>NH3-N at which whoever feeds halves the ration, mg N/L.</summary>
+    public required double FeedHalvedAmmonia { get; init; }
+
+    /// <summary>NH3-N at which feed is withheld, mg N/L.</summary>
+    public required double FeedStoppedAmmonia { get; init; }
+
+    /// <summary>TAN at which feed is withheld, mg N/L.</summary>
+    public required double FeedStoppedTan { get; init; }
+
+    /// <summary>Nitrite at which the ration is halved, mg N/L.</summary>
+    public required double FeedHalvedNitrite { get; init; }
+
+    /// <summary>Nitrite at which feed is withheld, mg N/L.</summary>
+    public required double FeedStoppedNitrite { get; init; }
+
+    /// <summary>Oxygen below which the ration is halved, mg/L.</summary>
+    public required double FeedHalvedOxygen { get; init; }
+
+    /// <summary>Oxygen below which feed is withheld, mg/L.</summary>
+    public required double FeedStoppedOxygen { get; init; }
+
+    /// <summary>Share of the global radiation on an open water surface that warms it.</summary>
+    public required double SolarAbsorption { get; init; }
+
+    /// <summary>Share of a pump's electric power that warms its water.</summary>
+    public required double PumpHeatShare { get; init; }
+
+    /// <summary>Evaporation of a bubbling surface over that of a still one.</summary>
+    public required double BubblingEvaporation { get; init; }
+
+    /// <summary>Largest share of a size class that a bed of one mixed cell is taken to capture a pass.</summary>
+    public required double LargestCapture { get; init; }
+
+    /// <summary>Oxygen below which fish take up less than they need, mg/L.</summary>
+    public required double FishOxygenLimit { get; init; }
+
+    /// <summary>Half-saturation of the breakdown of solids for oxygen, mg/L.</summary>
+    public required double SolidsOxygenHalfSaturation { get; init; }
+
+    /// <summary>Dissolution rate of calcium carbonate in water without any, 1/h.</summary>
+    public required double CarbonateDissolutionPerHour { get; init; }
+
+    /// <summary>Dry mass of a square metre of crop at which its roots carry their full film surface, g.</summary>
+    public required double FullRootDryGrams { get; init; }
+
+    /// <summary>Largest base dose by hydroxide as a share of the free carbon dioxide is in the dosing parameters; this is the largest rise of pH by one dose.</summary>
+    public required double LargestPHRise { get; init; }
+
+    /// <summary>Oxygen below which the clock goes to minutes, mg/L.</summary>
+    public required double FineStepOxygen { get; init; }
+
+    /// <summary>Oxygen above which it may return, mg/L.</summary>
+    public required double CoarseStepOxygen { get; init; }
+
+    /// <summary>Fresh degradable solids in settled, half digested sludge: volatile share used for denitrification.</summary>
+    public required double SludgeVolatileShare { get; init; }
+
+    /// <summary>Reads them.</summary>
+    public static PracticeParameters From(ParameterSet set)
+    {
+        ArgumentNullException.ThrowIfNull(set);
+        return new PracticeParameters
+        {
+            FeedHalvedAmmonia = set.Get("feedHalvedAmmonia", "mg N/L"),
+            FeedStoppedAmmonia = set.Get("feedStoppedAmmonia", "mg N/L"),
+            FeedStoppedTan = set.Get("feedStoppedTan", "mg N/L"),
+            FeedHalvedNitrite = set.Get("feedHalvedNitrite", "mg N/L"),
+            FeedStoppedNitrite = set.Get("feedStoppedNitrite", "mg N/L"),
+            FeedHalvedOxygen = set.Get("feedHalvedOxygen", "mg/L"),
+            FeedStoppedOxygen = set.Get("feedStoppedOxygen", "mg/L"),
+            SolarAbsorption = set.Get("solarAbsorption", "1"),
+            PumpHeatShare = set.Get("pumpHeatShare", "1"),
+            BubblingEvaporation = set.Get("bubblingEvaporation", "1"),
+            LargestCapture = set.Get("largestCapture", "1"),
+            FishOxygenLimit = set.Get("fishOxygenLimit", "mg/L"),
+            SolidsOxygenHalfSaturation = set.Get("solidsOxygenHalfSaturation", "mg/L"),
+            CarbonateDissolutionPerHour = set.Get("carbonateDissolution", "1/h"),
+            FullRootDryGrams = set.Get("fullRootDryMass", "g/m2"),
+            LargestPHRise = set.Get("largestPHRise", "1"),
+            FineStepOxygen = set.Get("fineStepOxygen", "mg/L"),
+            CoarseStepOxygen = set.Get("coarseStepOxygen", "mg/L"),
+            SludgeVolatileShare = set.Get("sludgeVolatileShare", "1"),
+        };
+    }
+}

@@ -1,0 +1,117 @@
+using FarmTwin.Farm.Seasons;
+
+namespace FarmTwin.Farm.Plants;
+
+/// <summary>All plants of a farm and the light that they have had today.</summary>
+/// <remarks>
+/// Places are numbered: 0 is the nursery, then the troughs, then the lanes. Uptake of the day is kept as one share a basin and
+/// nutrient, because all lots in a basin share one factor, and is put into the lots when they are moved or the day ends.
+/// </remarks>
+public sealed class GrowingState
+{
+    /// <summary>Makes empty places.</summary>
+    public GrowingState(FarmParts parts)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        Troughs = [.. parts.Farm.Troughs.Values.Select(t => new TransplantTrough(
+            1 / t.PlantsPerSquareMetre,
+            [.. parts.CropNames.Select(c => t.Shares.GetValueOrDefault(c) * t.AreaSquareMetres * t.PlantsPerSquareMetre)]))];
+        Lanes = [.. parts.Farm.Lanes.Values.Select(l => new RaftLane(l.Boards, l.HolesPerBoard, l.BoardSquareMetres))];
+        int places = 1 + Troughs.Length + Lanes.Length;
+        Light = new DayLight[places * Math.Max(1, parts.Crops.Length)];
+        TakenShare = new double[parts.Basins.Length * UptakeAmounts.Count];
+        PassiveSodium = new double[parts.Basins.Length];
+        PassiveChloride = new double[parts.Basins.Length];
+        HeadsHarvested = new double[parts.Crops.Length];
+        SaleableGrams = new double[parts.Crops.Length];
+        SaleableHeads = new double[parts.Crops.Length];
+        WasteDryGrams = new double[parts.Crops.Length];
+        CellsSown = new double[parts.Crops.Length];
+        BoardsOwed = new double[parts.Crops.Length];
+        LastHeadGrams = new double[parts.Crops.Length];
+        LastHeadAge = new double[parts.Crops.Length];
+    }
+
+    /// <summary>Trays of the nursery.</summary>
+    public List<NurseryTray> Trays { get; } = [];
+
+    /// <summary>Transplant troughs.</summary>
+    public TransplantTrough[] Troughs { get; }
+
+    /// <summary>Raft lanes.</summary>
+    public RaftLane[] Lanes { get; }
+
+    /// <summary>Light of today, [place × crops + crop].</summary>
+    public DayLight[] Light { get; }
+
+    /// <summary>Share of today's planned uptake that was taken so far, [basin × channels + channel].</summary>
+    public double[] TakenShare { get; }
+
+    /// <summary>Sodium taken with transpired water and not yet put into the lots, g by basin.</summary>
+    public double[] PassiveSodium { get; }
+
+    /// <summary>Chloride taken with transpired water and not yet put into the lots, g by basin.</summary>
+    public double[] PassiveChloride { get; }
+
+    /// <summary>Heads harvested by crop.</summary>
+    public double[] HeadsHarvested { get; }
+
+    /// <summary>Heads that can be sold, by crop.</summary>
+    public double[] SaleableHeads { get; }
+
+    /// <summary>Fresh weight of the heads that can be sold, g by crop.</summary>
+    public double[] SaleableGrams { get; }
+
+    /// <summary>Dry matter of culls, losses, roots and unsaleable heads, g by crop.</summary>
+    public double[] WasteDryGrams { get; }
+
+    /// <summary>Cells sown by crop.</summary>
+    public double[] CellsSown { get; }
+
+    /// <summary>Boards that the plan is behind with, by crop.</summary>
+    public double[] BoardsOwed { get; }
+
+    /// <summary>Mean fresh weight of the heads last harvested, g by crop.</summary>
+    public double[] LastHeadGrams { get; }
+
+    /// <summary>Age of the heads last harvested, days from sowing by crop.</summary>
+    public double[] LastHeadAge { get; }
+
+    /// <summary>Whether plants were moved since the sums over the lots were made.</summary>
+    public bool Changed { get; set; } = true;
+
+    /// <summary>Takes over another's state.</summary>
+    public void CopyFrom(GrowingState other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        Trays.Clear();
+        foreach (NurseryTray tray in other.Trays)
+        {
+            Trays.Add(tray.Clone());
+        }
+
+        for (int i = 0; i < Troughs.Length; i++)
+        {
+            Troughs[i].CopyFrom(other.Troughs[i]);
+        }
+
+        for (int i = 0; i < Lanes.Length; i++)
+        {
+            Lanes[i].CopyFrom(other.Lanes[i]);
+        }
+
+        other.Light.CopyTo(Light, 0);
+        other.TakenShare.CopyTo(TakenShare, 0);
+        other.PassiveSodium.CopyTo(PassiveSodium, 0);
+        other.PassiveChloride.CopyTo(PassiveChloride, 0);
+        other.HeadsHarvested.CopyTo(HeadsHarvested, 0);
+        other.SaleableHeads.CopyTo(SaleableHeads, 0);
+        other.SaleableGrams.CopyTo(SaleableGrams, 0);
+        other.WasteDryGrams.CopyTo(WasteDryGrams, 0);
+        other.CellsSown.CopyTo(CellsSown, 0);
+        other.BoardsOwed.CopyTo(BoardsOwed, 0);
+        other.LastHeadGrams.CopyTo(LastHeadGrams, 0);
+        other.LastHeadAge.CopyTo(LastHeadAge, 0);
+        Changed = true;
+    }
+}

@@ -1,0 +1,524 @@
+using FarmTwin.Farm.Biofilter;
+using FarmTwin.Farm.Climate;
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Plants;
+
+/// <summary>All plants: light through the day, uptake and transpiration in the lit hours, growth at midnight.</summary>
+/// <remarks>See docs/model/plant-growth.md, plant-nutrients.md, transpiration.md. Sowing, moving and harvest are Operations.</remarks>
+public sealed class PlantProcess
+{
+    // An uptake is written as planned rate / concentration; below this the water counts as empty, g/L.
+    private const double LeastGramsPerLitre = 1e-9;
+
+    private static readonly int[] SubstanceOfChannel =
+        [Substance.Tan, Substance.Nitrate, Substance.Phosphorus, Substance.Potassium, Substance.Calcium, Substance.Magnesium,
+         Substance.Sulfate, Substance.Iron];
+
+    private readonly FarmContext _farm;
+    private readonly int _crops;
+    private readonly int _nurseryBasin;
+    private readonly int[] _placeBasin;
+    private readonly int[] _laneCrop;
+    private readonly double[] _planned;
+    private readonly double[] _canopy;
+    private readonly double[] _leaf;
+    private readonly double[] _uptake;
+    private readonly double[] _sodium;
+    private readonly double[] _chloride;
+    private readonly double[] _transpiration;
+
+    /// <summary>Makes the process.</summary>
+    public PlantProcess(FarmContext farm)
+    {
+        ArgumentNullException.ThrowIfNull(farm);
+        _farm = farm;
+        FarmParts parts = farm.Parts;
+        _crops = Math.Max(1, parts.Crops.Length);
+        _nurseryBasin = parts.Farm.Nursery is { } nursery ? parts.BasinIndex(nursery.Water) : -1;
+        _placeBasin =
+        [
+            _nurseryBasin,
+            .. parts.Farm.Troughs.Values.Select(t => parts.BasinIndex(t.Basin)),
+            .. parts.Farm.Lanes.Values.Select(l => parts.BasinIndex(l.Basin)),
+        ];
+        _laneCrop = [.. parts.Farm.Lanes.Values.Select(l => Array.IndexOf(parts.CropNames, l.Crop))];
+        int basins = parts.Basins.Length;
+        _planned = new double[basins * UptakeAmounts.Count];
+        _uptake = new double[basins * UptakeAmounts.Count];
+        _canopy = new double[basins];
+        _leaf = new double[basins];
+        _sodium = new double[basins];
+        _chloride = new double[basins];
+        _transpiration = new double[basins];
+    }
+
+    /// <summary>Crop of each lane.</summary>
+    public IReadOnlyList<int> LaneCrop => _laneCrop;
+
+    /// <summary>Litres an hour that the plants give off in this step, from the house as it was at its start.</summary>
+    /// <param name="light">Light and air of the step.</param>
+    public double Transpire(in StepLight light)
+    {
+        Refresh();
+        PlantParameters plants = _farm.Parts.Plants;
+        double total = 0;
+        for (int b = 0; b < _transpiration.Length; b++)
+        {
+            _transpiration[b] = 0;
+            if (_leaf[b] <= 0)
+            {
+                continue;
+            }
+
+            bool night = light.InsideMegajoules <= 0;
+            double perLeaf = night
+                ? plants.NightVapourCoefficientKilogramsPerSquareMetreHourKilopascal
+                : plants.DayVapourCoefficientKilogramsPerSquareMetreHourKilopascal;
+            double megajoules = b == _nurseryBasin ? light.NurseryMegajoules : light.InsideMegajoules;
+            _transpiration[b] = (_canopy[b] * plants.RadiationShare * megajoules / LatentHeatMegajoulesPerKilogram)
+                + (_leaf[b] * perLeaf * Math.Max(0, light.VapourDeficitKilopascals));
+            total += _transpiration[b];
+        }
+
+        return total;
+    }
+
+    /// <summary>Adds the transpiration to what leaves the basins.</summary>
+    public void AddVapour()
+    {
+        for (int b = 0; b < _transpiration.Length; b++)
+        {
+            _farm.Step.VapourLitresPerHour[b] += _transpiration[b];
+        }
+    }
+
+    /// <summary>Adds uptake; adds the step's light to the day's.</summary>
+    public void Contribute(in StepLight light)
+    {
+        FarmParts parts = _farm.Parts;
+        GrowingState growing = _farm.State.Growing;
+        Basins basins = _farm.State.Basins;
+        WaterStep step = _farm.Step;
+        AddLight(light);
+        for (int b = 0; b < basins.Count; b++)
+        {
+            Array.Clear(_uptake, b * UptakeAmounts.Count, UptakeAmounts.Count);
+            _sodium[b] = 0;
+            _chloride[b] = 0;
+            if (_leaf[b] <= 0 || basins.Litres[b] <= 0)
+            {
+                continue;
+            }
+
+            double litShare = b == _nurseryBasin ? light.NurseryLitShare : light.LitShare;
+            double litHours = b == _nurseryBasin ? parts.Farm.Nursery!.LightHours : light.LitHoursOfDay;
+            double perHour = litHours > 0 ? litShare / litHours : 0;
+            for (int channel = 0; channel < UptakeAmounts.Count; channel++)
+            {
+                double rate = _planned[(b * UptakeAmounts.Count) + channel] * perHour;
+                if (rate > 0)
+                {
+                    int substance = SubstanceOfChannel[channel];
+                    double grams = basins.Grams[WaterStep.At(b, substance)] / basins.Litres[b];
+                    double coefficient = rate / Math.Max(LeastGramsPerLitre, grams);
+                    _uptake[(b * UptakeAmounts.Count) + channel] = coefficient;
+                    step.Lose(b, substance, coefficient);
+                }
+            }
+
+            _sodium[b] = parts.Plants.SodiumUptakeShare * _transpiration[b];
+            _chloride[b] = parts.Plants.ChlorideUptakeShare * _transpiration[b];
+            step.Lose(b, Substance.Sodium, _sodium[b]);
+            step.Lose(b, Substance.Chloride, _chloride[b]);
+        }
+
+        double iron = Iron.LossPerHour(parts.Plants);
+        for (int b = 0; b < basins.Count; b++)
+        {
+            step.Lose(b, Substance.Iron, iron * _farm.Network.LitresAfter[b]);
+        }
+    }
+
+    /// <summary>Books uptake, transpiration and the chelate's decay.</summary>
+    public void Commit()
+    {
+        GrowingState growing = _farm.State.Growing;
+        WaterStep step = _farm.Step;
+        FarmBooks books = _farm.State.Books;
+        for (int channel = 0; channel < UptakeAmounts.Count; channel++)
+        {
+            double taken = 0;
+            for (int b = 0; b < step.BasinCount; b++)
+            {
+                int index = (b * UptakeAmounts.Count) + channel;
+                if (_uptake[index] > 0)
+                {
+                    double grams = step.Lost(b, SubstanceOfChannel[channel], _uptake[index]);
+                    growing.TakenShare[index] += grams / _planned[index];
+                    taken += grams;
+                }
+            }
+
+            books.PostWater(Door.PlantUptake, SubstanceOfChannel[channel], -taken);
+            if (channel <= (int)UptakeChannel.Nitrate)
+            {
+                _farm.State.Totals.PlantNitrogenGrams += taken;
+            }
+        }
+
+        double sodium = 0;
+        double chloride = 0;
+        double ironLost = 0;
+        double iron = Iron.LossPerHour(_farm.Parts.Plants);
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            double na = step.Lost(b, Substance.Sodium, _sodium[b]);
+            double cl = step.Lost(b, Substance.Chloride, _chloride[b]);
+            growing.PassiveSodium[b] += na;
+            growing.PassiveChloride[b] += cl;
+            sodium += na;
+            chloride += cl;
+            ironLost += step.Lost(b, Substance.Iron, iron * _farm.Network.LitresAfter[b]);
+        }
+
+        books.PostWater(Door.PlantUptake, Substance.Sodium, -sodium);
+        books.PostWater(Door.PlantUptake, Substance.Chloride, -chloride);
+        books.PostWaterFromOutside(Door.IronLost, Substance.Iron, -ironLost);
+    }
+
+    /// <summary>Transpiration of a basin's plants in this step, L/h.</summary>
+    public double TranspirationOf(int basin) => _transpiration[basin];
+
+    /// <summary>Puts the uptake so far into the lots. Call before plants are moved, and before stocks are counted.</summary>
+    public void Settle()
+    {
+        GrowingState growing = _farm.State.Growing;
+        for (int place = 0; place < _placeBasin.Length; place++)
+        {
+            int basin = _placeBasin[place];
+            if (basin >= 0)
+            {
+                for (int i = 0; i < LotCount(place); i++)
+                {
+                    SettleLot(LotAt(place, i), basin);
+                }
+            }
+        }
+
+        Array.Clear(growing.TakenShare);
+        Array.Clear(growing.PassiveSodium);
+        Array.Clear(growing.PassiveChloride);
+    }
+
+    /// <summary>Ends a day: growth of all lots from the day's light, losses, and the plan of tomorrow's uptake.</summary>
+    /// <param name="nurseryCelsius">Mean of the day in the nursery, °C, for seeds not yet up.</param>
+    public void EndDay(double nurseryCelsius)
+    {
+        GrowingState growing = _farm.State.Growing;
+        FarmParts parts = _farm.Parts;
+        Settle();
+        foreach (NurseryTray tray in growing.Trays)
+        {
+            if (tray.AdvanceSeeds(parts.Crops[tray.Crop], nurseryCelsius))
+            {
+                BookSeedlings(tray);
+            }
+        }
+
+        for (int place = 0; place < _placeBasin.Length; place++)
+        {
+            int basin = _placeBasin[place];
+            if (basin < 0)
+            {
+                continue;
+            }
+
+            RootZone root = RootZoneOf(basin);
+            for (int i = 0; i < LotCount(place); i++)
+            {
+                PlantLot lot = LotAt(place, i);
+                if (lot.IsEmpty)
+                {
+                    continue;
+                }
+
+                CropParameters crop = parts.Crops[lot.Crop];
+                double gain = Growth.DailyStep(lot, crop, growing.Light[(place * _crops) + lot.Crop], root, parts.Plants);
+                DrawTissueWater(basin, Growth.TissueWaterLitres(crop, gain));
+                Uptake.PlanDay(lot, crop, parts.Plants, root);
+            }
+        }
+
+        for (int i = 0; i < growing.Light.Length; i++)
+        {
+            growing.Light[i].Reset();
+        }
+
+        growing.Changed = true;
+        Refresh();
+        SetFilmAreas();
+    }
+
+    /// <summary>Adds the plants' part of the stocks. Settle first.</summary>
+    public void AddStocks(Span<double> stocks)
+    {
+        for (int place = 0; place < _placeBasin.Length; place++)
+        {
+            for (int i = 0; i < LotCount(place); i++)
+            {
+                PlantLot lot = LotAt(place, i);
+                AddElements(lot.Pools, stocks, 1);
+                if (!lot.IsEmpty)
+                {
+                    stocks[FarmBooks.Water] += lot.WaterLitres(_farm.Parts.Crops[lot.Crop]);
+                }
+            }
+        }
+    }
+
+    /// <summary>Books plants that enter (sign +1) or leave (−1) with their elements and water.</summary>
+    public void PostPlants(int door, in PlantElements elements, double waterLitres, int sign)
+    {
+        Span<double> amounts = stackalloc double[FarmBooks.Count];
+        amounts.Clear();
+        AddElements(elements, amounts, sign);
+        FarmBooks books = _farm.State.Books;
+        for (int e = 0; e < Element.Count; e++)
+        {
+            books.Post(door, e, amounts[e]);
+        }
+
+        books.Post(door, FarmBooks.Water, sign * waterLitres);
+    }
+
+    /// <summary>The water of a basin as roots meet it.</summary>
+    public RootZone RootZoneOf(int basin)
+    {
+        Basins basins = _farm.State.Basins;
+        Ions ions = basins.IonsOf(basin);
+        CarbonateConstants constants = CarbonateConstants.At(basins.Celsius[basin]);
+        double carbon = basins.Litres[basin] > 0
+            ? basins.Grams[WaterStep.At(basin, Substance.InorganicCarbon)] / basins.Litres[basin] / UnitConstants.AtomicWeight.Carbon
+            : 0;
+        double conductivity = Conductivity.MicrosiemensPerCentimetreAt25(
+            ions, carbon, basins.PH[basin], constants, IonicStrength.MolesPerLitre(ions));
+        return new RootZone(
+            basins.Celsius[basin],
+            basins.MilligramsPerLitre(basin, Substance.Oxygen),
+            conductivity / UnitConstants.GramsPerKilogram,
+            basins.PH[basin],
+            basins.MilligramsPerLitre(basin, Substance.Nitrate),
+            basins.MilligramsPerLitre(basin, Substance.Tan),
+            basins.MilligramsPerLitre(basin, Substance.Phosphorus),
+            basins.MilligramsPerLitre(basin, Substance.Potassium),
+            basins.MilligramsPerLitre(basin, Substance.Calcium),
+            basins.MilligramsPerLitre(basin, Substance.Magnesium),
+            basins.MilligramsPerLitre(basin, Substance.Sulfate),
+            basins.MilligramsPerLitre(basin, Substance.Iron)
+                * Iron.AvailableShare(IronChelate.Eddha, basins.PH[basin], _farm.Parts.Plants),
+            basins.MilligramsPerLitre(basin, Substance.Sodium),
+            basins.MilligramsPerLitre(basin, Substance.Chloride));
+    }
+
+    /// <summary>Sets every basin's film area from its walls, beads and roots, keeping the biomass of the film.</summary>
+    public void SetFilmAreas()
+    {
+        FarmParts parts = _farm.Parts;
+        Basins basins = _farm.State.Basins;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            double area = parts.Basins[b].WettedSquareMetres;
+            for (int f = 0; f < parts.Filters.Length; f++)
+            {
+                if (parts.FilterBasin[f] == b)
+                {
+                    area += parts.FilterMedia[f].PackedAreaSquareMetres(parts.Filters[f].BeadsLitres);
+                }
+            }
+
+            area += RootSquareMetres(b);
+            double old = basins.FilmSquareMetres[b];
+            if (old > 0 && area > 0 && old != area)
+            {
+                basins.AmmoniaOxidizers[b] *= old / area;
+                basins.NitriteOxidizers[b] *= old / area;
+            }
+
+            basins.FilmSquareMetres[b] = area;
+        }
+    }
+
+    private const double LatentHeatMegajoulesPerKilogram = 2.45;
+
+    private double RootSquareMetres(int basin)
+    {
+        double roots = 0;
+        for (int place = 1; place < _placeBasin.Length; place++)
+        {
+            if (_placeBasin[place] != basin)
+            {
+                continue;
+            }
+
+            for (int i = 0; i < LotCount(place); i++)
+            {
+                PlantLot lot = LotAt(place, i);
+                if (lot.AreaSquareMetres > 0)
+                {
+                    double growth = lot.DryGrams / lot.AreaSquareMetres / _farm.Parts.Practice.FullRootDryGrams;
+                    roots += _farm.Parts.RootSurface.FlatAreaSquareMetres(lot.AreaSquareMetres, growth);
+                }
+            }
+        }
+
+        return roots;
+    }
+
+    private void AddLight(in StepLight light)
+    {
+        GrowingState growing = _farm.State.Growing;
+        double hours = _farm.Step.Hours;
+        double carbonDioxide = _farm.Parts.Farm.House.CarbonDioxidePpm;
+        for (int place = 0; place < _placeBasin.Length; place++)
+        {
+            if (place == 0 && _nurseryBasin < 0)
+            {
+                continue;
+            }
+
+            for (int crop = 0; crop < _farm.Parts.Crops.Length; crop++)
+            {
+                if (place > growing.Troughs.Length && _laneCrop[place - 1 - growing.Troughs.Length] != crop)
+                {
+                    continue;
+                }
+
+                ref DayLight day = ref growing.Light[(place * _crops) + crop];
+                if (place == 0)
+                {
+                    day.AddHour(_farm.Parts.Crops[crop], hours * light.NurseryLitShare, light.NurseryPhotons, carbonDioxide, light.NurseryCelsius);
+                    day.AddHour(_farm.Parts.Crops[crop], hours * (1 - light.NurseryLitShare), 0, carbonDioxide, light.NurseryCelsius);
+                }
+                else
+                {
+                    double lamps = _farm.LampPhotons[_placeBasin[place]];
+                    day.AddHour(_farm.Parts.Crops[crop], hours, light.NaturalPhotons + lamps, carbonDioxide, light.AirCelsius);
+                }
+            }
+        }
+    }
+
+    private void Refresh()
+    {
+        GrowingState growing = _farm.State.Growing;
+        if (!growing.Changed)
+        {
+            return;
+        }
+
+        growing.Changed = false;
+        Array.Clear(_planned);
+        Array.Clear(_canopy);
+        Array.Clear(_leaf);
+        for (int place = 0; place < _placeBasin.Length; place++)
+        {
+            int basin = _placeBasin[place];
+            if (basin < 0)
+            {
+                continue;
+            }
+
+            for (int i = 0; i < LotCount(place); i++)
+            {
+                PlantLot lot = LotAt(place, i);
+                if (lot.IsEmpty)
+                {
+                    continue;
+                }
+
+                double leaf = lot.LeafAreaIndex(_farm.Parts.Crops[lot.Crop]);
+                _leaf[basin] += leaf * lot.AreaSquareMetres;
+                _canopy[basin] += lot.AreaSquareMetres * (1 - Math.Exp(-_farm.Parts.Plants.RadiationExtinction * leaf));
+                UptakeAmounts planned = lot.Planned;
+                int start = basin * UptakeAmounts.Count;
+                _planned[start] += planned.Ammonium;
+                _planned[start + 1] += planned.Nitrate;
+                _planned[start + 2] += planned.Phosphorus;
+                _planned[start + 3] += planned.Potassium;
+                _planned[start + 4] += planned.Calcium;
+                _planned[start + 5] += planned.Magnesium;
+                _planned[start + 6] += planned.Sulfur;
+                _planned[start + 7] += planned.Iron;
+            }
+        }
+    }
+
+    private void SettleLot(PlantLot lot, int basin)
+    {
+        GrowingState growing = _farm.State.Growing;
+        double[] share = growing.TakenShare;
+        int start = basin * UptakeAmounts.Count;
+        UptakeAmounts planned = lot.Planned;
+        lot.Take(new UptakeAmounts(
+            planned.Ammonium * share[start],
+            planned.Nitrate * share[start + 1],
+            planned.Phosphorus * share[start + 2],
+            planned.Potassium * share[start + 3],
+            planned.Calcium * share[start + 4],
+            planned.Magnesium * share[start + 5],
+            planned.Sulfur * share[start + 6],
+            planned.Iron * share[start + 7]));
+        if (growing.PassiveSodium[basin] > 0 || growing.PassiveChloride[basin] > 0)
+        {
+            double leaf = lot.IsEmpty ? 0 : lot.LeafAreaIndex(_farm.Parts.Crops[lot.Crop]) * lot.AreaSquareMetres;
+            double ofBasin = _leaf[basin] > 0 ? leaf / _leaf[basin] : 0;
+            lot.TakePassive(growing.PassiveSodium[basin] * ofBasin, growing.PassiveChloride[basin] * ofBasin);
+        }
+    }
+
+    private void BookSeedlings(NurseryTray tray)
+    {
+        PlantLot lot = tray.Lot;
+        PostPlants(Door.Seed, lot.Pools, lot.WaterLitres(_farm.Parts.Crops[lot.Crop]), 1);
+    }
+
+    // Water that new tissue holds, out of the basin, with its heat.
+    private void DrawTissueWater(int basin, double litres)
+    {
+        Basins basins = _farm.State.Basins;
+        basins.Litres[basin] -= litres;
+        _farm.State.Books.Post(Door.PlantUptake, FarmBooks.Heat, -FarmBooks.MegajoulesOf(litres, basins.Celsius[basin]));
+    }
+
+    private int LotCount(int place)
+    {
+        GrowingState growing = _farm.State.Growing;
+        return place == 0 ? growing.Trays.Count
+            : place <= growing.Troughs.Length ? growing.Troughs[place - 1].Count
+            : growing.Lanes[place - 1 - growing.Troughs.Length].Count;
+    }
+
+    private PlantLot LotAt(int place, int index)
+    {
+        GrowingState growing = _farm.State.Growing;
+        return place == 0 ? growing.Trays[index].Lot
+            : place <= growing.Troughs.Length ? growing.Troughs[place - 1][index]
+            : growing.Lanes[place - 1 - growing.Troughs.Length][index];
+    }
+
+    private static void AddElements(in PlantElements elements, Span<double> amounts, double sign)
+    {
+        amounts[Element.Nitrogen] += sign * elements.Nitrogen;
+        amounts[Element.Phosphorus] += sign * elements.Phosphorus;
+        amounts[Element.Potassium] += sign * elements.Potassium;
+        amounts[Element.Calcium] += sign * elements.Calcium;
+        amounts[Element.Magnesium] += sign * elements.Magnesium;
+        amounts[Element.Sodium] += sign * elements.Sodium;
+        amounts[Element.Chloride] += sign * elements.Chloride;
+        amounts[Element.Sulfur] += sign * elements.Sulfur;
+        amounts[Element.Iron] += sign * elements.Iron;
+    }
+}

@@ -1,0 +1,54 @@
+using FarmTwin.Farm.Equipment;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Seasons;
+
+/// <summary>What every process of a step sees: the parts, the state, the pipes and the balance being made up.</summary>
+/// <remarks>Processes meet here and in the events; none calls another.</remarks>
+public sealed class FarmContext
+{
+    /// <summary>Gathers them.</summary>
+    public FarmContext(FarmParts parts, FarmState state, FlowNetwork network)
+    {
+        Parts = parts;
+        State = state;
+        Network = network;
+        Step = new WaterStep(parts.Basins.Length);
+        OxygenByFish = new double[parts.Basins.Length];
+        OxygenBySolids = new double[parts.Basins.Length];
+        SuspendedNitrification = new double[parts.Basins.Length];
+        LampPhotons = new double[parts.Basins.Length];
+    }
+
+    /// <summary>What does not change.</summary>
+    public FarmParts Parts { get; }
+
+    /// <summary>What changes.</summary>
+    public FarmState State { get; }
+
+    /// <summary>The pipes.</summary>
+    public FlowNetwork Network { get; }
+
+    /// <summary>The balance of the step.</summary>
+    public WaterStep Step { get; }
+
+    /// <summary>Oxygen that the fish of each basin need, g/h.</summary>
+    public double[] OxygenByFish { get; }
+
+    /// <summary>Oxygen that the breakdown of solids in each basin would take, g/h.</summary>
+    public double[] OxygenBySolids { get; }
+
+    /// <summary>Nitrifying capacity in suspension, mg N/(L h).</summary>
+    public double[] SuspendedNitrification { get; }
+
+    /// <summary>Light of the lamps over each basin's crop, mean of the step, µmol/(m² s).</summary>
+    public double[] LampPhotons { get; }
+
+    /// <summary>Oxygen that films really took in each step is booked by the joint solve; this clears the demands.</summary>
+    public void ClearDemands()
+    {
+        Array.Clear(OxygenByFish);
+        Array.Clear(OxygenBySolids);
+        Array.Clear(SuspendedNitrification);
+    }
+}

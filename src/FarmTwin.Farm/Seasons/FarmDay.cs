@@ -1,0 +1,330 @@
+using FarmTwin.Engine;
+using FarmTwin.Farm.Biofilter;
+using FarmTwin.Farm.Climate;
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Equipment;
+using FarmTwin.Farm.Fish;
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Operations;
+using FarmTwin.Farm.Plants;
+using FarmTwin.Farm.Solids;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Seasons;
+
+/// <summary>The farm as the clock sees it: one step of the continuous state, and the events of the day. Every process is listed here, once.</summary>
+internal sealed class FarmDay : IHybridModel
+{
+    private const long FineStepSeconds = 60;
+    private const long FineHoldSeconds = 1800;
+
+    private readonly FarmContext _farm;
+    private readonly WaterBalance _balance;
+    private readonly HeatBalance _heat;
+    private readonly HouseProcess _house;
+    private readonly AirExchange _air;
+    private readonly CarbonateStore _carbonate;
+    private readonly FishProcess _fish;
+    private readonly FilmProcess _films;
+    private readonly SolidsProcess _solids;
+    private readonly MineralizationProcess _mineralization;
+    private readonly PlantProcess _plants;
+    private readonly FeedingWork _feeding;
+    private readonly FishTrade _trade;
+    private readonly MineralizerCare _mineralizers;
+    private readonly FilterCare _filters;
+    private readonly CropWork _crops;
+    private readonly DosingWork _dosing;
+    private readonly StartUpWork _startUp;
+    private readonly CouplingWork _coupling;
+    private readonly PlannedWork _planned;
+    private readonly PlannedEvent[] _events;
+    private readonly int[] _throttle;
+    private readonly double[] _oxygenBefore;
+    private readonly long _longest;
+
+    public FarmDay(FarmContext farm, FarmLog log, HouseProcess house, SeasonRecord record)
+    {
+        _farm = farm;
+        FarmParts parts = farm.Parts;
+        _balance = new WaterBalance(farm.Network);
+        _heat = new HeatBalance(farm.Network, parts.HeaterBasin);
+        _house = house;
+        _air = new AirExchange(farm);
+        _carbonate = new CarbonateStore(farm);
+        _fish = new FishProcess(farm);
+        _films = new FilmProcess(farm);
+        _solids = new SolidsProcess(farm);
+        _mineralization = new MineralizationProcess(farm);
+        _plants = new PlantProcess(farm);
+        _feeding = new FeedingWork(farm, log);
+        _trade = new FishTrade(farm, log);
+        _mineralizers = new MineralizerCare(farm, log);
+        _filters = new FilterCare(farm, log, _mineralizers);
+        _crops = new CropWork(farm, log, _plants);
+        _dosing = new DosingWork(farm, log);
+        _startUp = new StartUpWork(farm, log, _dosing);
+        _coupling = new CouplingWork(farm, log, _trade);
+        _planned = new PlannedWork(farm, log, _dosing, _trade);
+        _record = record;
+        _events = [.. parts.Farm.Plan.Values];
+        string[] filters = parts.FilterNames;
+        _throttle = [.. parts.Farm.Pipes.Values.Select(p => p.ThrottledBy is null ? -1 : Array.IndexOf(filters, p.ThrottledBy))];
+        _oxygenBefore = new double[parts.Basins.Length];
+        _longest = (long)Math.Round(parts.Farm.StepMinutes * 60);
+    }
+
+    public long LongestStepSeconds => _farm.State.Operations.FineUntilSeconds > NowSeconds ? FineStepSeconds : _longest;
+
+    public long NowSeconds { get; set; }
+
+    public PlantProcess Plants => _plants;
+
+    public PlannedWork Planned => _planned;
+
+    public CouplingWork Coupling => _coupling;
+
+    public HeatBalance Heat => _heat;
+
+    public HouseProcess House => _house;
+
+    private readonly SeasonRecord _record;
+
+    /// <summary>One step of everything that flows.</summary>
+    public void Advance(long fromSeconds, long toSeconds)
+    {
+        WaterStep step = _farm.Step;
+        FarmState state = _farm.State;
+        FlowNetwork network = _farm.Network;
+        step.Open(fromSeconds, toSeconds);
+        _farm.ClearDemands();
+
+        // Light, air and vapour by the water of the start; then volumes, exactly.
+        StepLight light = _house.Begin();
+        double transpiration = _plants.Transpire(light);
+        _house.Contribute(transpiration);
+        _plants.AddVapour();
+        Throttle();
+        network.Solve(state.Basins.Litres, step.VapourLitresPerHour, state.ValveFlow, step.Hours);
+
+        SolveHeat();
+        _air.Contribute();
+        _carbonate.Contribute();
+        _fish.Contribute();
+        _solids.Contribute();
+        _mineralization.Contribute();
+        _plants.Contribute(light);
+
+        // Solids first: what they release feeds the others. Then what acts within minutes, then the ions, then carbon at their charge.
+        _balance.SolveSolids(state.Basins, step);
+        _solids.Release();
+        _films.Solve(_balance);
+        _balance.SolveIons(state.Basins, step);
+        _air.SolveCarbon(_balance);
+
+        Commit();
+    }
+
+    public void Fire(in CalendarEntry entry, Simulation simulation)
+    {
+        long now = entry.TimeSeconds;
+        NowSeconds = now;
+        switch ((FarmEventKind)entry.Kind)
+        {
+            case FarmEventKind.Midnight:
+                EndDay();
+                break;
+            case FarmEventKind.Meal:
+                _feeding.Meal(now);
+                break;
+            case FarmEventKind.MorningRound:
+                _startUp.MorningRound(now);
+                _trade.MorningRound(now);
+                _coupling.MorningRound(now, _heat.HeaterWatts.Length > 0 ? _heat.HeaterWatts[0] : 0);
+                break;
+            case FarmEventKind.FilterCheck:
+                _filters.Check(now);
+                break;
+            case FarmEventKind.MineralizerCheck:
+                _mineralizers.Check(now, simulation);
+                break;
+            case FarmEventKind.SettlingEnds:
+                _mineralizers.EndSettling(entry.Argument0, now);
+                break;
+            case FarmEventKind.Sow:
+                _crops.Sow(entry.Argument0, now);
+                break;
+            case FarmEventKind.Transplant:
+                _crops.Transplant(now);
+                break;
+            case FarmEventKind.HarvestBoards:
+                _crops.HarvestBoards(entry.Argument0, now);
+                break;
+            case FarmEventKind.FishSale:
+                _trade.Sell(now);
+                break;
+            case FarmEventKind.DosingCheck:
+                _dosing.Check(entry.Argument0, now);
+                break;
+            case FarmEventKind.Planned:
+                _planned.Apply(_events[entry.Argument0], now);
+                break;
+            default:
+                throw new InvalidOperationException($"The farm knows no event of kind {entry.Kind}.");
+        }
+    }
+
+    public void Record(long timeSeconds)
+    {
+        NowSeconds = timeSeconds;
+        _record.Instant(timeSeconds);
+    }
+
+    private void Throttle()
+    {
+        for (int p = 0; p < _throttle.Length; p++)
+        {
+            if (_throttle[p] >= 0)
+            {
+                _farm.Network.PumpShare[p] = BeadBed.FlowShare(
+                    _farm.Parts.Solids, FilterCare.HeldKilogramsPerCubicMetre(_farm, _throttle[p]));
+            }
+        }
+
+        for (int f = 0; f < _farm.Parts.Filters.Length; f++)
+        {
+            _films.SetOverdueFactor(
+                _farm.Parts.FilterBasin[f],
+                BeadBed.OverdueWashFactor(_farm.Parts.Solids, FilterCare.HeldKilogramsPerCubicMetre(_farm, f)));
+        }
+    }
+
+    private void SolveHeat()
+    {
+        FarmParts parts = _farm.Parts;
+        FarmState state = _farm.State;
+        for (int h = 0; h < parts.Heaters.Length; h++)
+        {
+            WaterHeaterDescription heater = parts.Heaters[h];
+            double coil = HeatExchanger.ImmersedCoilPowerWatts(
+                heater.HotFlowLitresPerHour / UnitConstants.SecondsPerHour,
+                heater.ExchangerWattsPerKelvin,
+                heater.HotLoopCelsius,
+                state.Basins.Celsius[parts.HeaterBasin[h]]);
+            _heat.HoldCelsius[h] = state.HeaterHold[h];
+            _heat.LargestWatts[h] = Math.Clamp(coil, 0, heater.OutputKilowatts * UnitConstants.GramsPerKilogram);
+        }
+
+        _heat.Solve(state.Basins, _farm.Step, parts.SourceWater.Celsius);
+        _heat.After.CopyTo(state.TemperatureAfter, 0);
+    }
+
+    private void Commit()
+    {
+        WaterStep step = _farm.Step;
+        FarmState state = _farm.State;
+        FlowNetwork network = _farm.Network;
+        for (int b = 0; b < _oxygenBefore.Length; b++)
+        {
+            _oxygenBefore[b] = state.Basins.MilligramsPerLitre(b, Substance.Oxygen);
+        }
+
+        _fish.Commit();
+        _house.Commit();
+        _plants.Commit();
+        _solids.Commit();
+        _mineralization.Commit();
+        _films.Commit();
+        _air.Commit();
+        _carbonate.Commit();
+        CommitHeatAndVapour();
+        _balance.Commit(state.Basins, step, 0, Substance.Columns);
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            state.Basins.Litres[b] = network.LitresAfter[b];
+            state.Basins.Celsius[b] = state.TemperatureAfter[b];
+        }
+
+        _fish.CommitDeaths();
+        ChooseStep(step.ToSeconds);
+        NowSeconds = step.ToSeconds;
+        _record.Step(step.Hours * UnitConstants.SecondsPerHour);
+    }
+
+    private void CommitHeatAndVapour()
+    {
+        WaterStep step = _farm.Step;
+        FarmState state = _farm.State;
+        FarmParts parts = _farm.Parts;
+        double evaporated = 0;
+        double transpired = 0;
+        double vapourHeat = 0;
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            double lost = _farm.Network.Loss[b] * step.Hours;
+            if (lost <= 0)
+            {
+                continue;
+            }
+
+            double plants = Math.Min(1, _plants.TranspirationOf(b) / step.VapourLitresPerHour[b]) * lost;
+            transpired += plants;
+            evaporated += lost - plants;
+            vapourHeat += FarmBooks.MegajoulesOf(lost, state.TemperatureAfter[b]);
+        }
+
+        state.Books.Post(Door.Evaporation, FarmBooks.Water, -evaporated);
+        state.Books.Post(Door.Transpiration, FarmBooks.Water, -transpired);
+        state.Books.Post(Door.Evaporation, FarmBooks.Heat, -vapourHeat);
+        state.Totals.EvaporatedLitres += evaporated;
+        state.Totals.TranspiredLitres += transpired;
+        double seconds = step.Hours * UnitConstants.SecondsPerHour;
+        for (int h = 0; h < parts.Heaters.Length; h++)
+        {
+            double megajoules = _heat.HeaterWatts[h] * seconds / 1e6;
+            double units = parts.HeaterFuel[h].UnitsFor(megajoules, parts.Heaters[h].Efficiency);
+            state.Books.Post(Door.WaterHeaters, FarmBooks.Heat, megajoules);
+            state.Totals.WaterHeatMegajoules += megajoules;
+            state.Totals.WaterFuelUnits += units;
+            state.Totals.FuelCarbonDioxideKilograms += parts.HeaterFuel[h].CarbonDioxideKilograms(units);
+        }
+    }
+
+    // By the minute while a stocked basin is, or at this slope will be, short of oxygen.
+    private void ChooseStep(long now)
+    {
+        PracticeParameters practice = _farm.Parts.Practice;
+        for (int b = 0; b < _oxygenBefore.Length; b++)
+        {
+            if (_farm.State.Cohorts[b].Count == 0)
+            {
+                continue;
+            }
+
+            double oxygen = _farm.State.Basins.MilligramsPerLitre(b, Substance.Oxygen);
+            double predicted = oxygen + Math.Min(0, oxygen - _oxygenBefore[b]);
+            bool fine = _farm.State.Operations.FineUntilSeconds > now;
+            if (predicted < practice.FineStepOxygen || (fine && oxygen < practice.CoarseStepOxygen))
+            {
+                _farm.State.Operations.FineUntilSeconds = now + FineHoldSeconds;
+            }
+        }
+    }
+
+    private void EndDay()
+    {
+        HouseState house = _farm.State.House;
+        double nursery = house.HoursToday > 0 ? house.NurseryCelsiusHours / house.HoursToday : house.AirCelsius;
+        _plants.EndDay(nursery);
+        _crops.DailyLosses();
+        _record.Day();
+        house.NurseryCelsiusHours = 0;
+        house.HoursToday = 0;
+        house.NaturalMolesToday = 0;
+        house.LampMolesToday = 0;
+        FarmTotals totals = _farm.State.Totals;
+        totals.FeedYesterdayGrams = totals.FeedTodayGrams;
+        totals.FeedTodayGrams = 0;
+        totals.UnexplainedDeathsToday = 0;
+    }
+}

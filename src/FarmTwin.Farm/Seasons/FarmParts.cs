@@ -1,0 +1,171 @@
+using FarmTwin.Farm.Biofilter;
+using FarmTwin.Farm.Climate;
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Equipment;
+using FarmTwin.Farm.Fish;
+using FarmTwin.Farm.Library;
+using FarmTwin.Farm.Plants;
+using FarmTwin.Farm.Solids;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Seasons;
+
+/// <summary>What does not change in a season: the parts of the farm by number, and the parameters of their processes.</summary>
+/// <remarks>Immutable after construction; shared by the snapshots and branches of a season, not between threads that build them.</remarks>
+public sealed class FarmParts
+{
+    /// <summary>Numbers the parts and reads their parameters.</summary>
+    /// <param name="farm">The description.</param>
+    /// <param name="library">The parameter library.</param>
+    /// <exception cref="DescriptionException">The parts do not fit together.</exception>
+    public FarmParts(FarmDescription farm, FarmLibrary library)
+    {
+        ArgumentNullException.ThrowIfNull(farm);
+        ArgumentNullException.ThrowIfNull(library);
+        Farm = farm;
+        BasinNames = [.. farm.Basins.Keys];
+        Basins = [.. farm.Basins.Values];
+        Filters = [.. farm.Filters.Values];
+        FilterNames = [.. farm.Filters.Keys];
+        FilterBasin = [.. Filters.Select(f => BasinIndex(f.Basin))];
+        FilterMedia = [.. Filters.Select(f => SurfaceMedium.From(library.Set("media", f.Medium)))];
+        Mineralizers = [.. farm.Mineralizers.Values];
+        MineralizerBasin = [.. Mineralizers.Select(m => BasinIndex(m.Basin))];
+        Heaters = [.. farm.WaterHeaters.Values];
+        HeaterBasin = [.. Heaters.Select(h => BasinIndex(h.Basin))];
+        Stocking = [.. farm.Stocking.Values];
+        StockingNames = [.. farm.Stocking.Keys];
+        SpeciesNames = [.. Stocking.Select(s => s.Fish).Distinct()];
+        Species = [.. SpeciesNames.Select(s => FishParameters.From(library.Set("fish", s)))];
+        SpeciesOfStocking = [.. Stocking.Select(s => Array.IndexOf(SpeciesNames, s.Fish))];
+        Feed = FeedComposition.From(library.Set("feeds", farm.Feeding.Feed));
+        CropNames = [.. farm.Crops.Keys];
+        CropPlans = [.. farm.Crops.Values];
+        Crops = [.. CropPlans.Select(c => CropParameters.From(library.Set("crops", c.Kind)))];
+        Cover = library.Set("covers", farm.House.Cover);
+        Climate = ClimateParameters.From(library.Set("processes", "climate"));
+        Aeration = AerationParameters.From(library.Set("processes", "water"));
+        Dosing = DosingParameters.From(library.Set("processes", "water"));
+        Nitrification = NitrificationParameters.From(library.Set("processes", "nitrification"));
+        Solids = SolidsParameters.From(library.Set("processes", "solids"));
+        Mineralization = MineralizationParameters.From(library.Set("processes", "mineralization"));
+        Plants = PlantParameters.From(library.Set("processes", "plants"));
+        Practice = PracticeParameters.From(library.Set("processes", "practice"));
+        RootSurface = SurfaceMedium.From(library.Set("media", "roots"));
+        HeaterFuel = [.. Heaters.Select(h => FuelProperties.From(library.Set("fuels", h.Fuel)))];
+        AirHeaterFuel = farm.House.AirHeater is { } air ? FuelProperties.From(library.Set("fuels", air.Fuel)) : null;
+        Supplements = library.Names("supplements").ToDictionary(n => n, n => Supplement.From(library.Set("supplements", n)), StringComparer.Ordinal);
+        PressureAtmospheres = OxygenSaturation.PressureAtmospheres(farm.Site.ElevationMetres);
+        SourceWater = SourceWaterComposition.Of(farm.SourceWater);
+    }
+
+    /// <summary>The description.</summary>
+    public FarmDescription Farm { get; }
+
+    /// <summary>Names of the basins.</summary>
+    public string[] BasinNames { get; }
+
+    /// <summary>Basins.</summary>
+    public BasinDescription[] Basins { get; }
+
+    /// <summary>Bead filters.</summary>
+    public BeadFilterDescription[] Filters { get; }
+
+    /// <summary>Names of the bead filters.</summary>
+    public string[] FilterNames { get; }
+
+    /// <summary>The basin of each filter.</summary>
+    public int[] FilterBasin { get; }
+
+    /// <summary>The medium of each filter.</summary>
+    public SurfaceMedium[] FilterMedia { get; }
+
+    /// <summary>Mineralization tanks.</summary>
+    public MineralizerDescription[] Mineralizers { get; }
+
+    /// <summary>The basin of each mineralization tank.</summary>
+    public int[] MineralizerBasin { get; }
+
+    /// <summary>Water heaters.</summary>
+    public WaterHeaterDescription[] Heaters { get; }
+
+    /// <summary>The basin of each heater.</summary>
+    public int[] HeaterBasin { get; }
+
+    /// <summary>The fuel of each heater.</summary>
+    public FuelProperties[] HeaterFuel { get; }
+
+    /// <summary>The fuel of the air heater.</summary>
+    public FuelProperties? AirHeaterFuel { get; }
+
+    /// <summary>Planned batches of fish.</summary>
+    public StockingDescription[] Stocking { get; }
+
+    /// <summary>Their names.</summary>
+    public string[] StockingNames { get; }
+
+    /// <summary>Names of the species.</summary>
+    public string[] SpeciesNames { get; }
+
+    /// <summary>Species.</summary>
+    public FishParameters[] Species { get; }
+
+    /// <summary>The species of each batch.</summary>
+    public int[] SpeciesOfStocking { get; }
+
+    /// <summary>The feed.</summary>
+    public FeedComposition Feed { get; }
+
+    /// <summary>Names of the crops, as the farm calls them.</summary>
+    public string[] CropNames { get; }
+
+    /// <summary>Plans of the crops.</summary>
+    public CropPlanDescription[] CropPlans { get; }
+
+    /// <summary>Parameters of the crops.</summary>
+    public CropParameters[] Crops { get; }
+
+    /// <summary>Cover of the house.</summary>
+    public ParameterSet Cover { get; }
+
+    /// <summary>Climate parameters.</summary>
+    public ClimateParameters Climate { get; }
+
+    /// <summary>Aeration parameters.</summary>
+    public AerationParameters Aeration { get; }
+
+    /// <summary>Dosing parameters.</summary>
+    public DosingParameters Dosing { get; }
+
+    /// <summary>Nitrification parameters.</summary>
+    public NitrificationParameters Nitrification { get; }
+
+    /// <summary>Solids parameters.</summary>
+    public SolidsParameters Solids { get; }
+
+    /// <summary>Mineralization parameters.</summary>
+    public MineralizationParameters Mineralization { get; }
+
+    /// <summary>Plant parameters.</summary>
+    public PlantParameters Plants { get; }
+
+    /// <summary>Parameters of the daily practice.</summary>
+    public PracticeParameters Practice { get; }
+
+    /// <summary>Film surface of roots.</summary>
+    public SurfaceMedium RootSurface { get; }
+
+    /// <summary>Supplements by name.</summary>
+    public IReadOnlyDictionary<string, Supplement> Supplements { get; }
+
+    /// <summary>Air pressure, atm.</summary>
+    public double PressureAtmospheres { get; }
+
+    /// <summary>What a litre of source water carries.</summary>
+    public SourceWaterComposition SourceWater { get; }
+
+    /// <summary>The number of a basin.</summary>
+    public int BasinIndex(string name) => Array.IndexOf(BasinNames, name) is >= 0 and var index
+        ? index
+        : throw new DescriptionException($"There is no basin '{name}'. There are: {string.Join(", ", BasinNames)}.");
+}

@@ -1,0 +1,116 @@
+namespace FarmTwin.Farm.Seasons;
+
+/// <summary>Running sums of a season: what was fed, harvested, burnt and used. Copied whole for a snapshot.</summary>
+public sealed class FarmTotals
+{
+    /// <summary>Feed offered, g.</summary>
+    public double FeedGrams { get; set; }
+
+    /// <summary>Feed offered today, g.</summary>
+    public double FeedTodayGrams { get; set; }
+
+    /// <summary>Feed of the day before, g.</summary>
+    public double FeedYesterdayGrams { get; set; }
+
+    /// <summary>Feed withheld by whoever heeds the water, g.</summary>
+    public double FeedWithheldGrams { get; set; }
+
+    /// <summary>Fish delivered.</summary>
+    public double FishDelivered { get; set; }
+
+    /// <summary>Weight of the fish delivered, g.</summary>
+    public double FishDeliveredGrams { get; set; }
+
+    /// <summary>Fish sold.</summary>
+    public double FishSold { get; set; }
+
+    /// <summary>Weight of the fish sold, g.</summary>
+    public double FishSoldGrams { get; set; }
+
+    /// <summary>Fish that died.</summary>
+    public double FishDied { get; set; }
+
+    /// <summary>Weight of the fish that died, g.</summary>
+    public double FishDiedGrams { get; set; }
+
+    /// <summary>Deaths of today that base mortality does not explain.</summary>
+    public double UnexplainedDeathsToday { get; set; }
+
+    /// <summary>Ammonia nitrogen oxidized, g N.</summary>
+    public double NitrifiedGrams { get; set; }
+
+    /// <summary>Nitrogen gas, g N.</summary>
+    public double DenitrifiedGrams { get; set; }
+
+    /// <summary>Source water, L.</summary>
+    public double SourceLitres { get; set; }
+
+    /// <summary>Evaporation, L.</summary>
+    public double EvaporatedLitres { get; set; }
+
+    /// <summary>Transpiration, L.</summary>
+    public double TranspiredLitres { get; set; }
+
+    /// <summary>Heat given by the water heaters, MJ.</summary>
+    public double WaterHeatMegajoules { get; set; }
+
+    /// <summary>Fuel of the water heaters, in the sale unit of each one's fuel, added up.</summary>
+    public double WaterFuelUnits { get; set; }
+
+    /// <summary>Heat given by the air heater, MJ.</summary>
+    public double AirHeatMegajoules { get; set; }
+
+    /// <summary>Fuel of the air heater, in its sale unit.</summary>
+    public double AirFuelUnits { get; set; }
+
+    /// <summary>Carbon dioxide from fuel, kg.</summary>
+    public double FuelCarbonDioxideKilograms { get; set; }
+
+    /// <summary>Electricity of pumps, kWh.</summary>
+    public double PumpKilowattHours { get; set; }
+
+    /// <summary>Electricity of blowers, kWh.</summary>
+    public double BlowerKilowattHours { get; set; }
+
+    /// <summary>Electricity of lamps over rafts, kWh.</summary>
+    public double LampKilowattHours { get; set; }
+
+    /// <summary>Electricity of the nursery, kWh.</summary>
+    public double NurseryKilowattHours { get; set; }
+
+    /// <summary>Washes of filters.</summary>
+    public double Washes { get; set; }
+
+    /// <summary>Solids carried to mineralization, g dry matter.</summary>
+    public double SolidsCarriedGrams { get; set; }
+
+    /// <summary>Nitrogen in them, g.</summary>
+    public double SolidsCarriedNitrogenGrams { get; set; }
+
+    /// <summary>Decants.</summary>
+    public double Decants { get; set; }
+
+    /// <summary>Water decanted, L.</summary>
+    public double DecantedLitres { get; set; }
+
+    /// <summary>Dissolved nitrogen in it, g.</summary>
+    public double DecantedNitrogenGrams { get; set; }
+
+    /// <summary>Phosphorus in it, g.</summary>
+    public double DecantedPhosphorusGrams { get; set; }
+
+    /// <summary>Potassium in it, g.</summary>
+    public double DecantedPotassiumGrams { get; set; }
+
+    /// <summary>Solids taken to compost as thick sludge, g dry matter.</summary>
+    public double CompostedSolidsGrams { get; set; }
+
+    /// <summary>Washes that were put off because no tank could take the sludge.</summary>
+    public double WashesPutOff { get; set; }
+
+    /// <summary>Nitrogen taken up by plants, g.</summary>
+    public double PlantNitrogenGrams { get; set; }
+
+    /// <summary>Takes over another's values.</summary>
+    public FarmTotals Clone() => (FarmTotals)MemberwiseClone();
+}

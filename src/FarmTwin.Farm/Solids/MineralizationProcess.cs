@@ -1,0 +1,119 @@
+using FarmTwin.Farm.Biofilter;
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Solids;
+
+/// <summary>Where nitrate is lost as gas: the settled blanket of a mineralization tank and pockets of standing water; and the tank's own nitrifiers.</summary>
+/// <remarks>See docs/model/mineralization.md. The tank's cycle (air off, decant, air on) is run by Operations.</remarks>
+public sealed class MineralizationProcess
+{
+    private readonly FarmContext _farm;
+    private readonly double[] _denitrification;
+    private readonly double[] _blanketNitrate;
+
+    /// <summary>Makes the process.</summary>
+    public MineralizationProcess(FarmContext farm)
+    {
+        ArgumentNullException.ThrowIfNull(farm);
+        _farm = farm;
+        _denitrification = new double[farm.Parts.Basins.Length];
+        _blanketNitrate = new double[farm.Parts.Mineralizers.Length];
+    }
+
+    /// <summary>Adds losses of nitrate and the suspended nitrifiers' capacity.</summary>
+    public void Contribute()
+    {
+        FarmParts parts = _farm.Parts;
+        Basins basins = _farm.State.Basins;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            double standing = parts.Basins[b].PocketShare * basins.Litres[b];
+            _denitrification[b] = standing > 0
+                ? Denitrification.BackgroundConductanceLitresPerHour(parts.Mineralization, standing, basins.Celsius[b])
+                : 0;
+        }
+
+        for (int m = 0; m < parts.Mineralizers.Length; m++)
+        {
+            AddTank(m);
+        }
+
+        for (int b = 0; b < basins.Count; b++)
+        {
+            if (_denitrification[b] > 0)
+            {
+                _farm.Step.Lose(b, Substance.Nitrate, _denitrification[b]);
+            }
+        }
+    }
+
+    /// <summary>Books the gas; advances the tanks' clocks.</summary>
+    public void Commit()
+    {
+        WaterStep step = _farm.Step;
+        double lost = 0;
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            lost += step.Lost(b, Substance.Nitrate, _denitrification[b]);
+        }
+
+        if (lost > 0)
+        {
+            _farm.State.Books.PostWaterFromOutside(Door.Denitrification, Substance.Nitrate, -lost);
+            _farm.State.Totals.DenitrifiedGrams += lost;
+        }
+
+        for (int m = 0; m < _farm.Parts.Mineralizers.Length; m++)
+        {
+            int b = _farm.Parts.MineralizerBasin[m];
+            bool airOn = _farm.State.Basins.AirShare[b] > 0 && _farm.Parts.Basins[b].AirLitresPerMinute > 0;
+            _farm.State.Mineralizers[m] = _farm.State.Mineralizers[m].Advance(
+                _farm.Parts.Mineralization, step.Hours, airOn, _blanketNitrate[m]);
+        }
+    }
+
+    private void AddTank(int m)
+    {
+        FarmParts parts = _farm.Parts;
+        Basins basins = _farm.State.Basins;
+        int b = parts.MineralizerBasin[m];
+        MineralizationState state = _farm.State.Mineralizers[m];
+        double litres = basins.Litres[b];
+        double nitrate = basins.MilligramsPerLitre(b, Substance.Nitrate);
+        _blanketNitrate[m] = nitrate;
+        if (litres <= 0)
+        {
+            return;
+        }
+
+        double oxygen = basins.MilligramsPerLitre(b, Substance.Oxygen);
+        _farm.SuspendedNitrification[b] = MineralizationTank.NitrificationMilligramsPerLitreHour(
+            parts.Mineralization,
+            state.NitrifierShare,
+            FilmResponse.Acidity(parts.Nitrification, basins.PH[b]),
+            FilmResponse.Oxygen(parts.Nitrification.AmmoniaOxidizers.OxygenHalfSaturationMilligramsPerLitre, Math.Max(0, oxygen)));
+        if (!state.IsStill || nitrate <= 0)
+        {
+            return;
+        }
+
+        double mixed = basins.SolidsGrams(b) / litres;
+        double share = MineralizationTank.BlanketShare(parts.Mineralization, mixed, state.AirOffHours + _farm.Step.Hours);
+        double blanketDry = share > 0 ? mixed / share : 0;
+        double capacity = Denitrification.BlanketCapacityMilligramsPerLitreHour(
+            parts.Mineralization, blanketDry * parts.Practice.SludgeVolatileShare, basins.Celsius[b], oxygen);
+        double blanket = state.BlanketNitrateMilligramsNPerLitre;
+        double loss = Denitrification.SettledLossGrams(
+            parts.Mineralization,
+            ref blanket,
+            basins.Grams[WaterStep.At(b, Substance.Nitrate)],
+            litres,
+            share,
+            capacity,
+            _farm.Step.Hours);
+        _blanketNitrate[m] = blanket;
+        _denitrification[b] += loss / (_farm.Step.Hours * nitrate / UnitConstants.GramsPerKilogram);
+    }
+}

@@ -1,0 +1,211 @@
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Seasons;
+
+namespace FarmTwin.Farm.Water;
+
+/// <summary>Oxygen and carbon dioxide between water and air: diffusers and open surfaces, and source water let in.</summary>
+/// <remarks>
+/// Oxygen: dC/dt = K (βC* − C). Carbon dioxide is stripped with the same diffusers, capped by what the bubbles can carry; carbon is
+/// solved at the alkalinity that the step's ions give, linearized by dCO2/dDIC. See docs/model/water-aeration.md and water-carbonate.md.
+/// </remarks>
+public sealed class AirExchange
+{
+    private const double CubicMetresPerHourPerLitrePerMinute = 60 / UnitConstants.LitresPerCubicMetre;
+    private readonly FarmContext _farm;
+    private readonly double[] _oxygen;
+    private readonly double[] _oxygenSaturation;
+    private readonly double[] _carbonDioxide;
+    private readonly double[] _carbonDioxideSaturation;
+    private readonly CarbonateConstants[] _constants;
+    private readonly double[] _referenceCarbon;
+    private readonly double[] _referenceCarbonDioxide;
+    private readonly double[] _slope;
+    private readonly double[] _strength;
+
+    /// <summary>Makes the process.</summary>
+    public AirExchange(FarmContext farm)
+    {
+        ArgumentNullException.ThrowIfNull(farm);
+        _farm = farm;
+        int count = farm.Parts.Basins.Length;
+        _oxygen = new double[count];
+        _oxygenSaturation = new double[count];
+        _carbonDioxide = new double[count];
+        _carbonDioxideSaturation = new double[count];
+        _constants = new CarbonateConstants[count];
+        _referenceCarbon = new double[count];
+        _referenceCarbonDioxide = new double[count];
+        _slope = new double[count];
+        _strength = new double[count];
+    }
+
+    /// <summary>Adds what air and source water bring.</summary>
+    public void Contribute()
+    {
+        FarmParts parts = _farm.Parts;
+        Basins basins = _farm.State.Basins;
+        WaterStep step = _farm.Step;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            double celsius = basins.Celsius[b];
+            _constants[b] = CarbonateConstants.At(celsius);
+            double airFlow = parts.Basins[b].AirLitresPerMinute * CubicMetresPerHourPerLitrePerMinute * basins.AirShare[b];
+            double open = parts.Basins[b].SurfaceSquareMetres * (1 - parts.Basins[b].CoveredShare);
+            double diffuser = 0;
+            double diffuserCarbonDioxide = 0;
+            if (airFlow > 0)
+            {
+                bool solids = parts.Basins[b].Use is Description.BasinUse.Mineralizer or Description.BasinUse.HoldingTank;
+                double standard = Aeration.StandardTransferGramsPerHour(
+                    airFlow, parts.Basins[b].DiffuserDepthMetres, parts.Aeration.FineBubbleEfficiencyPerMetre);
+                diffuser = Aeration.OxygenConductanceLitresPerHour(
+                    standard, solids ? parts.Aeration.AlphaSolidsWater : parts.Aeration.AlphaClearWater, celsius, parts.Aeration);
+                diffuserCarbonDioxide = Aeration.CarbonDioxideConductanceLitresPerHour(
+                    diffuser, airFlow, celsius, _constants[b], parts.Aeration);
+            }
+
+            _oxygen[b] = diffuser + Aeration.SurfaceOxygenConductanceLitresPerHour(open, parts.Aeration);
+            _carbonDioxide[b] = diffuserCarbonDioxide + Aeration.SurfaceCarbonDioxideConductanceLitresPerHour(open, parts.Aeration);
+            _oxygenSaturation[b] = parts.Aeration.Beta / UnitConstants.GramsPerKilogram
+                * OxygenSaturation.MilligramsPerLitre(celsius, parts.PressureAtmospheres);
+            _carbonDioxideSaturation[b] = CarbonateSystem.SaturationCarbonDioxideMolesPerLitre(
+                _constants[b], parts.Farm.House.CarbonDioxidePpm, parts.PressureAtmospheres, celsius);
+            step.Add(b, Substance.Oxygen, _oxygen[b] * _oxygenSaturation[b]);
+            step.Lose(b, Substance.Oxygen, _oxygen[b]);
+            AddSourceWater(b);
+        }
+    }
+
+    /// <summary>Solves inorganic carbon, once oxygen and ions of the step are known; leaves pH at the end of the step.</summary>
+    /// <param name="balance">The solver.</param>
+    public void SolveCarbon(WaterBalance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        Basins basins = _farm.State.Basins;
+        WaterStep step = _farm.Step;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            double litres = _farm.Network.LitresAfter[b];
+            if (litres <= 0)
+            {
+                continue;
+            }
+
+            // What is known of the step's end: the ions. The last carbon serves as the point about which CO2 is linearized.
+            double carbon = basins.Grams[WaterStep.At(b, Substance.InorganicCarbon)] / Math.Max(basins.Litres[b], litres);
+            CarbonateState state = EndState(b, carbon / UnitConstants.AtomicWeight.Carbon);
+            _referenceCarbon[b] = carbon;
+            _referenceCarbonDioxide[b] = state.CarbonDioxideMolesPerLitre;
+            _slope[b] = state.SlopeOfCarbonDioxide;
+            double constant = _carbonDioxideSaturation[b] - state.CarbonDioxideMolesPerLitre
+                + (state.SlopeOfCarbonDioxide * carbon / UnitConstants.AtomicWeight.Carbon);
+            step.Add(b, Substance.InorganicCarbon, _carbonDioxide[b] * Math.Max(0, constant) * UnitConstants.AtomicWeight.Carbon);
+            step.Lose(b, Substance.InorganicCarbon, _carbonDioxide[b] * state.SlopeOfCarbonDioxide);
+        }
+
+        balance.SolveOne(basins, step, Substance.InorganicCarbon);
+        for (int b = 0; b < basins.Count; b++)
+        {
+            if (_farm.Network.LitresAfter[b] <= 0)
+            {
+                continue;
+            }
+
+            double carbon = step.Concentration[WaterStep.At(b, Substance.InorganicCarbon)];
+            CarbonateState state = EndState(b, carbon / UnitConstants.AtomicWeight.Carbon);
+            basins.PH[b] = state.PH;
+            basins.CarbonDioxideMoles[b] = state.CarbonDioxideMolesPerLitre;
+        }
+    }
+
+    /// <summary>Books what was exchanged.</summary>
+    public void Commit()
+    {
+        FarmBooks books = _farm.State.Books;
+        WaterStep step = _farm.Step;
+        double oxygen = 0;
+        double carbon = 0;
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            if (_farm.Network.LitresAfter[b] <= 0)
+            {
+                continue;
+            }
+
+            oxygen += _oxygen[b] * (_oxygenSaturation[b] - step.Concentration[WaterStep.At(b, Substance.Oxygen)]) * step.Hours;
+            double end = step.Concentration[WaterStep.At(b, Substance.InorganicCarbon)];
+            double constant = _carbonDioxideSaturation[b] - _referenceCarbonDioxide[b]
+                + (_slope[b] * _referenceCarbon[b] / UnitConstants.AtomicWeight.Carbon);
+            carbon += _carbonDioxide[b] * step.Hours
+                * ((Math.Max(0, constant) * UnitConstants.AtomicWeight.Carbon) - (_slope[b] * end));
+        }
+
+        books.PostWater(Door.Air, Substance.Oxygen, oxygen);
+        books.PostWater(Door.Air, Substance.InorganicCarbon, carbon);
+        BookSourceWater();
+    }
+
+    private void AddSourceWater(int basin)
+    {
+        double flow = _farm.Network.TopUp[basin];
+        if (flow <= 0)
+        {
+            return;
+        }
+
+        double[] water = _farm.Parts.SourceWater.GramsPerLitre;
+        for (int substance = 0; substance <= Substance.Iron; substance++)
+        {
+            _farm.Step.Add(basin, substance, flow * water[substance]);
+        }
+    }
+
+    private void BookSourceWater()
+    {
+        FarmBooks books = _farm.State.Books;
+        FarmTotals totals = _farm.State.Totals;
+        WaterStep step = _farm.Step;
+        double topUp = 0;
+        double[] water = _farm.Parts.SourceWater.GramsPerLitre;
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            topUp += _farm.Network.TopUp[b];
+            double spill = _farm.Network.Spill[b] * step.Hours;
+            if (spill > 0)
+            {
+                books.Post(Door.Spill, FarmBooks.Water, -spill);
+                books.Post(Door.Spill, FarmBooks.Heat, -FarmBooks.MegajoulesOf(spill, _farm.State.TemperatureAfter[b]));
+                for (int substance = 0; substance < Substance.Columns; substance++)
+                {
+                    books.PostWaterFromOutside(Door.Spill, substance, -spill * step.Concentration[WaterStep.At(b, substance)]);
+                }
+            }
+        }
+
+        if (topUp > 0)
+        {
+            topUp *= step.Hours;
+            totals.SourceLitres += topUp;
+            books.Post(Door.SourceWater, FarmBooks.Water, topUp);
+            books.Post(Door.SourceWater, FarmBooks.Heat, FarmBooks.MegajoulesOf(topUp, _farm.Parts.SourceWater.Celsius));
+            for (int substance = 0; substance <= Substance.Iron; substance++)
+            {
+                if (water[substance] > 0)
+                {
+                    books.PostWaterFromOutside(Door.SourceWater, substance, topUp * water[substance]);
+                }
+            }
+        }
+    }
+
+    // Carbonate system with the ions solved for the end of the step.
+    private CarbonateState EndState(int basin, double carbonMolesPerLitre)
+    {
+        Ions ions = Basins.IonsOf(_farm.Step.Concentration.AsSpan(basin * Substance.Columns, Substance.Columns), 1);
+        double alkalinity = Alkalinity.EquivalentsPerLitre(ions);
+        _farm.State.Basins.Alkalinity[basin] = alkalinity;
+        _strength[basin] = IonicStrength.MolesPerLitre(ions);
+        double guess = _farm.State.Basins.PH[basin] > 0 ? _farm.State.Basins.PH[basin] : 7;
+        return CarbonateSystem.Solve(alkalinity, carbonMolesPerLitre, ions.P, ions.TAN, _constants[basin], _strength[basin], guess);
+    }
+}

@@ -1,0 +1,127 @@
+namespace FarmTwin.Farm.Water;
+
+/// <summary>What the water carries: a column of <see cref="Basins.Grams"/>.</summary>
+/// <remarks>
+/// The order is that of the solver's blocks: what acts within minutes and is iterated (0–2), carbon (3), the other ions (4–12),
+/// suspended solids (16–30). Nitrogen, phosphorus and sulfur species are counted as their element; alkalinity and pH follow from
+/// the ions and are never carried.
+/// </remarks>
+public static class Substance
+{
+    /// <summary>Dissolved oxygen, g O2.</summary>
+    public const int Oxygen = 0;
+
+    /// <summary>Total ammonia nitrogen, g N.</summary>
+    public const int Tan = 1;
+
+    /// <summary>Nitrite, g N.</summary>
+    public const int Nitrite = 2;
+
+    /// <summary>Inorganic carbon, g C.</summary>
+    public const int InorganicCarbon = 3;
+
+    /// <summary>Nitrate, g N.</summary>
+    public const int Nitrate = 4;
+
+    /// <summary>Dissolved phosphorus, g P.</summary>
+    public const int Phosphorus = 5;
+
+    /// <summary>Potassium, g.</summary>
+    public const int Potassium = 6;
+
+    /// <summary>Calcium, g.</summary>
+    public const int Calcium = 7;
+
+    /// <summary>Magnesium, g.</summary>
+    public const int Magnesium = 8;
+
+    /// <summary>Sodium, g.</summary>
+    public const int Sodium = 9;
+
+    /// <summary>Chloride, g.</summary>
+    public const int Chloride = 10;
+
+    /// <summary>Sulfate, g S.</summary>
+    public const int Sulfate = 11;
+
+    /// <summary>Chelated iron, g.</summary>
+    public const int Iron = 12;
+
+    /// <summary>First of the five size classes of suspended solids, g dry matter, largest first.</summary>
+    public const int FirstSolidsClass = 16;
+
+    /// <summary>Number of size classes.</summary>
+    public const int SolidsClasses = 5;
+
+    /// <summary>Degradable volatile solids within the suspended solids, g.</summary>
+    public const int DegradableSolids = 21;
+
+    /// <summary>First of the nine elements within the suspended solids, in the order of <see cref="Element"/>, g.</summary>
+    public const int FirstSolidsElement = 22;
+
+    /// <summary>Columns of a basin's row, unused ones included.</summary>
+    public const int Columns = 32;
+
+    /// <summary>First column of the ions that are solved together once a step.</summary>
+    public const int FirstIon = Nitrate;
+
+    /// <summary>Columns of the ions' block, unused ones included.</summary>
+    public const int IonColumns = 12;
+
+    /// <summary>Columns of the solids' block, unused ones included.</summary>
+    public const int SolidsColumns = 16;
+
+    /// <summary>The dissolved column that an element of the solids is released to.</summary>
+    public static int DissolvedOf(int element) => element switch
+    {
+        Element.Nitrogen => Tan,
+        Element.Phosphorus => Phosphorus,
+        Element.Potassium => Potassium,
+        Element.Calcium => Calcium,
+        Element.Magnesium => Magnesium,
+        Element.Sodium => Sodium,
+        Element.Chloride => Chloride,
+        Element.Sulfur => Sulfate,
+        Element.Iron => Iron,
+        _ => throw new ArgumentOutOfRangeException(nameof(element)),
+    };
+}
+
+/// <summary>The nine elements that are followed through feed, fish, solids, water and plants.</summary>
+public static class Element
+{
+    /// <summary>Nitrogen.</summary>
+    public const int Nitrogen = 0;
+
+    /// <summary>Phosphorus.</summary>
+    public const int Phosphorus = 1;
+
+    /// <summary>Potassium.</summary>
+    public const int Potassium = 2;
+
+    /// <summary>Calcium.</summary>
+    public const int Calcium = 3;
+
+    /// <summary>Magnesium.</summary>
+    public const int Magnesium = 4;
+
+    /// <summary>Sodium.</summary>
+    public const int Sodium = 5;
+
+    /// <summary>Chlorine.</summary>
+    public const int Chloride = 6;
+
+    /// <summary>Sulfur.</summary>
+    public const int Sulfur = 7;
+
+    /// <summary>Iron.</summary>
+    public const int Iron = 8;
+
+    /// <summary>Number of elements.</summary>
+    public const int Count = 9;
+
+    private static readonly string[] Symbols = ["N", "P", "K", "Ca", "Mg", "Na", "Cl", "S", "Fe"];
+
+    /// <summary>The chemical symbol.</summary>
+    public static string Symbol(int element) => Symbols[element];
+}
