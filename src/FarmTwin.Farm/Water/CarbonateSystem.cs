@@ -11,10 +11,13 @@ public static class CarbonateSystem
     private const double LogarithmOfTen = CarbonateConstants.LogarithmOfTen;
     private const double LowestPH = 2;
     private const double HighestPH = 12.5;
-    private const double NeutralPH = 7;
+    private const double HydrogenAtLowestPH = 1e-2;
+    private const double HydrogenAtHighestPH = 3.1622776601683794e-13;
+    private const double NeutralHydrogen = 1e-7;
 
-    /// <summary>A Newton step in ln h that small leaves an error of its square.</summary>
-    private const double StepTolerance = 1e-7;
+    /// <summary>A Newton step in ln h that small leaves an error of about its square.</summary>
+    private const double StepTolerance = 1e-6;
+    private const double SmallStep = 0.2;
     private const double BracketTolerance = 1e-13;
     private const int NewtonIterations = 24;
     private const int MostIterations = 90;
@@ -32,67 +35,58 @@ public static class CarbonateSystem
     {
         var k = new EffectiveConstants(in constants, ionicStrength);
         double carbon = Math.Max(0, inorganicCarbonMolesPerLitre);
-        double low = -HighestPH * LogarithmOfTen;
-        double high = -LowestPH * LogarithmOfTen;
-        double x = -pHGuess * LogarithmOfTen;
-        if (!(x > low && x < high))
+        double low = HydrogenAtHighestPH;
+        double high = HydrogenAtLowestPH;
+        double h = Math.Exp(-pHGuess * LogarithmOfTen);
+        if (!(h > low && h < high))
         {
-            x = -NeutralPH * LogarithmOfTen;
+            h = NeutralHydrogen;
         }
 
-        double h = Math.Exp(x);
         double excess = double.NaN;
         double charges = 0;
         double buffer = 1;
         for (var iteration = 0; iteration < MostIterations; iteration++)
         {
             double inverse = 1 / ((h * (h + k.K1)) + k.K1K2);
-            double bicarbonate = k.K1 * h * inverse;
             double carbonate = k.K1K2 * inverse;
-            charges = bicarbonate + (2 * carbonate);
+            charges = (k.K1 * h * inverse) + (2 * carbonate);
             double hydroxide = k.Water / h;
             double hydrogen = h * k.InverseGamma1;
             double phosphate = k.Phosphate / (h + k.Phosphate);
             double ammonia = k.Ammonium / (h + k.Ammonium);
-            excess = (carbon * charges) + hydroxide - hydrogen + (phosphorusMolesPerLitre * phosphate)
-                + (tanMolesPerLitre * ammonia) - alkalinityEquivalentsPerLitre;
+            double phosphateCharges = phosphorusMolesPerLitre * phosphate;
+            double ammoniaCharges = tanMolesPerLitre * ammonia;
+            excess = (carbon * charges) + hydroxide - hydrogen + phosphateCharges + ammoniaCharges - alkalinityEquivalentsPerLitre;
 
             // Minus the derivative of alkalinity by ln h; a sum of variances, so never negative.
             buffer = (carbon * (charges + (2 * carbonate) - (charges * charges))) + hydroxide + hydrogen
-                + (phosphorusMolesPerLitre * phosphate * (1 - phosphate)) + (tanMolesPerLitre * ammonia * (1 - ammonia));
+                + (phosphateCharges * (1 - phosphate)) + (ammoniaCharges * (1 - ammonia));
             double step = excess / buffer;
+            double factor = 1 + (step * (1 + (0.5 * step)));
             if (Math.Abs(step) < StepTolerance)
             {
-                x += step;
-                h *= 1 + step;
+                h *= factor;
                 break;
             }
 
             if (excess > 0)
             {
-                low = x;
+                low = h;
             }
             else
             {
-                high = x;
+                high = h;
             }
 
-            if (high - low < BracketTolerance)
+            if (high - low < BracketTolerance * high)
             {
                 break;
             }
 
-            double next = x + step;
-            if (iteration < NewtonIterations && next > low && next < high)
-            {
-                x = next;
-                h *= Math.Exp(step);
-            }
-            else
-            {
-                x = 0.5 * (low + high);
-                h = Math.Exp(x);
-            }
+            // Near the solution the start of exp's series serves as well as exp: h is the unknown, not ln h.
+            double next = h * (Math.Abs(step) < SmallStep ? factor : Math.Exp(step));
+            h = iteration < NewtonIterations && next > low && next < high ? next : Math.Sqrt(low * high);
         }
 
         if (double.IsNaN(excess))
@@ -101,7 +95,7 @@ public static class CarbonateSystem
         }
 
         double share = h * h / ((h * (h + k.K1)) + k.K1K2);
-        return new CarbonateState(-x / LogarithmOfTen, carbon * share, share * (1 + (carbon * charges * charges / buffer)));
+        return new CarbonateState(-Math.Log(h) / LogarithmOfTen, carbon * share, share * (1 + (carbon * charges * charges / buffer)));
     }
 
     /// <summary>Solves for pH and inorganic carbon at fixed alkalinity and carbon dioxide: water that air (or a gas) has brought to equilibrium.</summary>
