@@ -2,7 +2,8 @@ namespace FarmTwin.Farm.Water;
 
 /// <summary>Exchange of oxygen and carbon dioxide with air, as conductances (KLa times volume) in L/h.</summary>
 /// <remarks>
-/// A conductance G joins a linear solve as the flux G (C* - C): C* is <see cref="OxygenSaturation"/> times beta for oxygen, and the
+/// A conductance G joins a linear solve as the flux G (C* - C): C* is <see cref="OxygenSaturation"/> times beta for oxygen, and
+/// the
 /// carbon dioxide of water in equilibrium with the room. The volume cancels out of a diffuser's conductance. Pure functions.
 /// </remarks>
 public static class Aeration
@@ -20,7 +21,8 @@ public static class Aeration
     /// <summary>Standard oxygen transfer rate of a diffuser (clean water, 20 °C, no oxygen in it, 1 atm), g/h.</summary>
     /// <param name="airFlowCubicMetresPerHour">Free air at 20 °C and 1 atm, m³/h.</param>
     /// <param name="depthMetres">Depth of the diffuser under water, m.</param>
-    /// <param name="efficiencyPerMetre">Share of the oxygen dissolved per metre of depth, 1/m; never more than all of it is counted.</param>
+    /// <param name="efficiencyPerMetre">Share of the oxygen dissolved per metre of depth, 1/m; never more than all of it is
+    /// counted.</param>
     public static double StandardTransferGramsPerHour(double airFlowCubicMetresPerHour, double depthMetres, double efficiencyPerMetre) =>
         airFlowCubicMetresPerHour * OxygenGramsPerCubicMetreAir * Math.Min(1, depthMetres * efficiencyPerMetre);
 
@@ -35,9 +37,11 @@ public static class Aeration
     public static double StandardConductanceLitresPerHour(double standardTransferGramsPerHour) =>
         standardTransferGramsPerHour * UnitConstants.GramsPerKilogram / RatingSaturationMilligramsPerLitre;
 
-    /// <summary>Oxygen conductance of a diffuser in farm water at its temperature, L/h: α F θ^(t-20) times the rated one.</summary>
+    /// <summary>Oxygen conductance of a diffuser in farm water at its temperature, L/h: α F θ^(t-20) times the rated
+    /// one.</summary>
     /// <param name="standardTransferGramsPerHour">Standard transfer rate, g/h.</param>
-    /// <param name="alpha">α of the water (<see cref="AerationParameters.AlphaClearWater"/> or <see cref="AerationParameters.AlphaSolidsWater"/>).</param>
+    /// <param name="alpha">α of the water (<see cref="AerationParameters.AlphaClearWater"/> or <see
+    /// cref="AerationParameters.AlphaSolidsWater"/>).</param>
     /// <param name="temperatureCelsius">Water temperature, °C.</param>
     /// <param name="parameters">Parameters.</param>
     public static double OxygenConductanceLitresPerHour(
@@ -53,7 +57,8 @@ public static class Aeration
 
     /// <summary>Carbon dioxide conductance of a diffuser, L/h, capped by what its air can carry away.</summary>
     /// <remarks>
-    /// G = Q H (1 - exp(-0.904 G_O2/(Q H))), H the volume ratio of air to water holding equal carbon dioxide: bubbles leave all but
+    /// G = Q H (1 - exp(-0.904 G_O2/(Q H))), H the volume ratio of air to water holding equal carbon dioxide: bubbles leave all
+    /// but
     /// saturated with it, so a diffuser sized for oxygen strips carbon dioxide poorly. No air, no conductance.
     /// </remarks>
     /// <param name="oxygenConductanceLitresPerHour">The diffuser's oxygen conductance, L/h.</param>

@@ -8,7 +8,8 @@ namespace FarmTwin.Farm.Water;
 /// <param name="Beta">Saturation in the farm's water over that in clean water, 0-1.</param>
 /// <param name="Theta">Growth of transfer per kelvin above 20 °C, as a factor.</param>
 /// <param name="FoulingFactor">What fouled diffusers still give, 0-1.</param>
-/// <param name="FineBubbleEfficiencyPerMetre">Share of the oxygen blown in that dissolves per metre of depth, fine bubbles, 1/m.</param>
+/// <param name="FineBubbleEfficiencyPerMetre">Share of the oxygen blown in that dissolves per metre of depth, fine bubbles,
+/// 1/m.</param>
 /// <param name="CoarseBubbleEfficiencyPerMetre">The same for coarse bubbles, 1/m.</param>
 /// <param name="SurfaceVelocityMetresPerHour">Transfer velocity of oxygen through a quiet surface, m/h.</param>
 /// <param name="CarbonDioxideRatio">Transfer coefficient of carbon dioxide over that of oxygen.</param>

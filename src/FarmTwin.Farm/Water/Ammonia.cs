@@ -3,8 +3,10 @@ namespace FarmTwin.Farm.Water;
 /// <summary>The share of total ammonia nitrogen (TAN) that is un-ionized and harms fish.</summary>
 /// <remarks>
 /// Emerson, Russo, Lund and Thurston 1975, Journal of the Fisheries Research Board of Canada 32:2379-2383; 0-50 °C, fresh water.
-/// No activity correction: at an ionic strength of 0.01 mol/L the true share is about a tenth lower, so this errs on the safe side
-/// and agrees with the tables that users hold. Beware of the misprint 2727.92 and of the published 32 °C column (docs/model/water-ammonia.md).
+/// No activity correction: at an ionic strength of 0.01 mol/L the true share is about a tenth lower, so this errs on the safe
+/// side
+/// and agrees with the tables that users hold. Beware of the misprint 2727.92 and of the published 32 °C column
+/// (docs/model/water-ammonia.md).
 /// </remarks>
 public static class Ammonia
 {

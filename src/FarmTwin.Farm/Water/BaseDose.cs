@@ -3,7 +3,8 @@ namespace FarmTwin.Farm.Water;
 /// <summary>How much of a base to give, how much of a hydroxide may be given, and what a dose does to pH and ammonia.</summary>
 /// <remarks>
 /// Safety: 20 mg/L (as CaCO3) of potassium hydroxide in weak water takes pH 7.0 to 9.8 and turns 0.4 % of TAN that is toxic into
-/// most of it. A bicarbonate cannot do this. So hydroxide equivalents stay below the free carbon dioxide, by default below half of it.
+/// most of it. A bicarbonate cannot do this. So hydroxide equivalents stay below the free carbon dioxide, by default below half
+/// of it.
 /// </remarks>
 public static class BaseDose
 {
@@ -36,7 +37,8 @@ public static class BaseDose
         parameters.HydroxideShareOfCarbonDioxide * carbonDioxideMolesPerLitre * volumeLitres;
 
     /// <summary>The largest dose of a product in one event, g: infinite for one that binds no free carbon dioxide.</summary>
-    /// <remarks>The rule, stated for hydroxides, is applied to carbonates by the half of their alkalinity that binds carbon dioxide.</remarks>
+    /// <remarks>The rule, stated for hydroxides, is applied to carbonates by the half of their alkalinity that binds carbon
+    /// dioxide.</remarks>
     /// <param name="product">The product.</param>
     /// <param name="carbonDioxideMolesPerLitre">Free carbon dioxide of the water that the dose reaches, mol/L.</param>
     /// <param name="volumeLitres">Volume of that water, L.</param>
@@ -50,7 +52,8 @@ public static class BaseDose
             : double.PositiveInfinity;
     }
 
-    /// <summary>Predicts a dose: all dissolved, mixed, no gas exchanged. For a product that dissolves slowly this is the far end.</summary>
+    /// <summary>Predicts a dose: all dissolved, mixed, no gas exchanged. For a product that dissolves slowly this is the far
+    /// end.</summary>
     /// <param name="ions">The water before, mol/L.</param>
     /// <param name="inorganicCarbonMolesPerLitre">Its inorganic carbon, mol/L.</param>
     /// <param name="temperatureCelsius">Its temperature, °C.</param>

@@ -22,7 +22,8 @@ public static class CarbonateSystem
     private const int NewtonIterations = 24;
     private const int MostIterations = 90;
 
-    /// <summary>Solves for pH at fixed alkalinity and inorganic carbon: safeguarded Newton in ln h, bisection of pH 2-12.5 behind it.</summary>
+    /// <summary>Solves for pH at fixed alkalinity and inorganic carbon: safeguarded Newton in ln h, bisection of pH 2-12.5
+    /// behind it.</summary>
     /// <param name="alkalinityEquivalentsPerLitre">eq/L, from <see cref="Alkalinity"/>; may be negative.</param>
     /// <param name="inorganicCarbonMolesPerLitre">Total inorganic carbon, mol/L; below zero is taken as zero.</param>
     /// <param name="phosphorusMolesPerLitre">Dissolved phosphate, mol/L.</param>
@@ -98,7 +99,8 @@ public static class CarbonateSystem
         return new CarbonateState(-Math.Log(h) / LogarithmOfTen, carbon * share, share * (1 + (carbon * charges * charges / buffer)));
     }
 
-    /// <summary>Solves for pH and inorganic carbon at fixed alkalinity and carbon dioxide: water that air (or a gas) has brought to equilibrium.</summary>
+    /// <summary>Solves for pH and inorganic carbon at fixed alkalinity and carbon dioxide: water that air (or a gas) has
+    /// brought to equilibrium.</summary>
     /// <param name="alkalinityEquivalentsPerLitre">eq/L; may be negative.</param>
     /// <param name="carbonDioxideMolesPerLitre">Dissolved carbon dioxide, mol/L.</param>
     /// <param name="phosphorusMolesPerLitre">Dissolved phosphate, mol/L.</param>
@@ -140,8 +142,10 @@ public static class CarbonateSystem
         return new OpenCarbonateState(-x / LogarithmOfTen, carbon);
     }
 
-    /// <summary>The inorganic carbon of a water of which alkalinity and pH were measured: the inverse of <see cref="Solve"/>, mol/L.</summary>
-    /// <remarks>Zero where alkalinity minus what phosphate, ammonia and water hold is negative: no carbon then gives that pH.</remarks>
+    /// <summary>The inorganic carbon of a water of which alkalinity and pH were measured: the inverse of <see cref="Solve"/>,
+    /// mol/L.</summary>
+    /// <remarks>Zero where alkalinity minus what phosphate, ammonia and water hold is negative: no carbon then gives that
+    /// pH.</remarks>
     /// <param name="alkalinityEquivalentsPerLitre">eq/L.</param>
     /// <param name="pH">pH as a meter reads it, 2-12.5.</param>
     /// <param name="phosphorusMolesPerLitre">Dissolved phosphate, mol/L.</param>

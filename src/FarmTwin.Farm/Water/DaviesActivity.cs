@@ -1,7 +1,8 @@
 namespace FarmTwin.Farm.Water;
 
 /// <summary>Activity coefficients of ions by the Davies equation: log γ = -A z² (√I/(1+√I) - 0.3 I).</summary>
-/// <remarks>Davies 1962 (from memory, not re-read). For I up to 0.5 mol/L; above, the value at 0.5 is held. Pure, allocation free.</remarks>
+/// <remarks>Davies 1962 (from memory, not re-read). For I up to 0.5 mol/L; above, the value at 0.5 is held. Pure, allocation
+/// free.</remarks>
 public static class DaviesActivity
 {
     /// <summary>The Debye-Hückel A at 25 °C, decadic.</summary>

@@ -7,7 +7,8 @@ namespace FarmTwin.Farm.Water;
 /// <param name="UnionizedAmmoniaMilligramsNPerLitreBefore">NH3-N before, mg N/L.</param>
 /// <param name="UnionizedAmmoniaMilligramsNPerLitre">NH3-N after, mg N/L.</param>
 /// <param name="CarbonDioxideMolesPerLitreBefore">Free carbon dioxide before, mol/L.</param>
-/// <param name="KeepsHydroxideLimit">Whether the carbon dioxide bound at once stays within the allowed share of what is free.</param>
+/// <param name="KeepsHydroxideLimit">Whether the carbon dioxide bound at once stays within the allowed share of what is
+/// free.</param>
 public readonly record struct DosePrediction(
     double PHBefore, double PH, double AlkalinityMilligramsCalciumCarbonatePerLitre, double UnionizedAmmoniaMilligramsNPerLitreBefore,
     double UnionizedAmmoniaMilligramsNPerLitre, double CarbonDioxideMolesPerLitreBefore, bool KeepsHydroxideLimit);

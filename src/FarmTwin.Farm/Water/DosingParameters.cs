@@ -3,7 +3,8 @@ using FarmTwin.Farm.Library;
 namespace FarmTwin.Farm.Water;
 
 /// <summary>Limits of dosing.</summary>
-/// <param name="HydroxideShareOfCarbonDioxide">Hydroxide equivalents allowed in one event, over the free carbon dioxide of the water.</param>
+/// <param name="HydroxideShareOfCarbonDioxide">Hydroxide equivalents allowed in one event, over the free carbon dioxide of the
+/// water.</param>
 public sealed record DosingParameters(double HydroxideShareOfCarbonDioxide)
 {
     /// <summary>Reads the values from the set "water".</summary>

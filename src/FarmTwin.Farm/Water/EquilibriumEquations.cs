@@ -1,8 +1,10 @@
 namespace FarmTwin.Farm.Water;
 
-/// <summary>The published equations behind <see cref="CarbonateConstants"/>: decadic logarithms at a temperature in kelvin.</summary>
+/// <summary>The published equations behind <see cref="CarbonateConstants"/>: decadic logarithms at a temperature in
+/// kelvin.</summary>
 /// <remarks>
-/// Carbonate and calcite: Plummer and Busenberg 1982, Geochimica et Cosmochimica Acta 46:1011-1040 (Henry and calcite coefficients
+/// Carbonate and calcite: Plummer and Busenberg 1982, Geochimica et Cosmochimica Acta 46:1011-1040 (Henry and calcite
+/// coefficients
 /// from memory of the source, not re-read). Water: Harned and Owen as in Stumm and Morgan (from memory, not re-read). Phosphate:
 /// 7.207 at 25 °C with 0.99 kcal/mol (PHREEQC database). Dilute fresh water, 0-50 °C. Slow; used to build a table.
 /// </remarks>

@@ -5,7 +5,8 @@ public static class IonicStrength
 {
     private const double MolesPerLitrePerMicrosiemens = 1.6e-5;
 
-    /// <summary>I = ½ Σ z² c of the ions, with bicarbonate taken as large as the alkalinity (whatever closes the charge counts once).</summary>
+    /// <summary>I = ½ Σ z² c of the ions, with bicarbonate taken as large as the alkalinity (whatever closes the charge counts
+    /// once).</summary>
     /// <remarks>Needs no pH, so it can be known before pH is solved; below pH 8.5 within 3 % of the sum over species.</remarks>
     /// <param name="ions">mol/L.</param>
     public static double MolesPerLitre(in Ions ions) =>

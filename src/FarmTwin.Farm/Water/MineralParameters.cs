@@ -3,8 +3,10 @@ using FarmTwin.Farm.Library;
 namespace FarmTwin.Farm.Water;
 
 /// <summary>How fast minerals dissolve and precipitate.</summary>
-/// <param name="CalciteDissolutionPerDay">Share of lying calcium carbonate that dissolves in a day far from saturation, 1/d.</param>
-/// <param name="CalciumPhosphateLogSolubility">log10 of [Ca]³[PO4]² (activities) at saturation of amorphous calcium phosphate.</param>
+/// <param name="CalciteDissolutionPerDay">Share of lying calcium carbonate that dissolves in a day far from saturation,
+/// 1/d.</param>
+/// <param name="CalciumPhosphateLogSolubility">log10 of [Ca]³[PO4]² (activities) at saturation of amorphous calcium
+/// phosphate.</param>
 /// <param name="CalciumPhosphatePerHour">Share of the phosphate above saturation that precipitates in an hour, 1/h.</param>
 public sealed record MineralParameters(
     double CalciteDissolutionPerDay, double CalciumPhosphateLogSolubility, double CalciumPhosphatePerHour)

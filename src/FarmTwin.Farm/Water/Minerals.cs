@@ -2,9 +2,11 @@ namespace FarmTwin.Farm.Water;
 
 /// <summary>Calcium carbonate that dissolves and calcium phosphate that precipitates, as rates for a first-order term.</summary>
 /// <remarks>
-/// Both are driven by saturation. Calcite does not precipitate here (farm water is slow to lose it), and calcium phosphate does not
+/// Both are driven by saturation. Calcite does not precipitate here (farm water is slow to lose it), and calcium phosphate does
+/// not
 /// dissolve again. Amorphous calcium phosphate, Ca3(PO4)2, takes 1.5 Ca a P and 2 equivalents of alkalinity a P in the ion form.
-/// Rates are assumed; the form is Plummer, Wigley and Parkhurst 1978 and Meyer and Eanes 1978 (from memory of the sources, not re-read).
+/// Rates are assumed; the form is Plummer, Wigley and Parkhurst 1978 and Meyer and Eanes 1978 (from memory of the sources, not
+/// re-read).
 /// </remarks>
 public static class Minerals
 {
@@ -15,7 +17,8 @@ public static class Minerals
     private const double PhosphatePKa3 = 12.346;
 
     /// <summary>Rate at which a store of calcium carbonate dissolves, 1/h: zero at and above saturation.</summary>
-    /// <param name="calciteSaturationIndex">From <see cref="CarbonateSystem.CalciteSaturationIndex"/>; minus infinity is allowed.</param>
+    /// <param name="calciteSaturationIndex">From <see cref="CarbonateSystem.CalciteSaturationIndex"/>; minus infinity is
+    /// allowed.</param>
     /// <param name="parameters">Parameters.</param>
     public static double CalciteDissolutionPerHour(double calciteSaturationIndex, MineralParameters parameters)
     {

@@ -15,7 +15,8 @@ public static class OxygenSaturation
     /// <summary>Dissolved oxygen at saturation, mg/L.</summary>
     /// <param name="temperatureCelsius">Water temperature, 0-40 °C.</param>
     /// <param name="pressureAtmospheres">Air pressure, atm.</param>
-    /// <param name="salinityGramsPerKilogram">Salinity, 0-40 g/kg; about 6e-4 of the conductivity in µS/cm, and negligible in farm water.</param>
+    /// <param name="salinityGramsPerKilogram">Salinity, 0-40 g/kg; about 6e-4 of the conductivity in µS/cm, and negligible in
+    /// farm water.</param>
     public static double MilligramsPerLitre(double temperatureCelsius, double pressureAtmospheres, double salinityGramsPerKilogram = 0)
     {
         double kelvin = temperatureCelsius + UnitConstants.ZeroCelsiusInKelvin;

@@ -2,7 +2,8 @@ using FarmTwin.Farm.Library;
 
 namespace FarmTwin.Farm.Water;
 
-/// <summary>A salt, base, acid, chelate or mix that is dosed: what one kilogram of the product, as bought, brings into the water.</summary>
+/// <summary>A salt, base, acid, chelate or mix that is dosed: what one kilogram of the product, as bought, brings into the
+/// water.</summary>
 /// <remarks>
 /// The data state the composition of the pure substance and the product's purity; the figures here are their product. Alkalinity
 /// is not stated: it follows from the ions, hydroxide and acid included. Immutable.
@@ -21,7 +22,8 @@ namespace FarmTwin.Farm.Water;
 /// <param name="SulfateGramsSPerKilogram">Sulfate sulfur, g S/kg.</param>
 /// <param name="ChelatedIronGramsPerKilogram">Chelated iron, g Fe/kg.</param>
 /// <param name="HydroxideEquivalentsPerKilogram">Hydroxide, eq/kg; zero for all that is no hydroxide.</param>
-/// <param name="DissolvesSlowly">Whether it lies as a solid and dissolves over hours or days (limestone, magnesium hydroxide).</param>
+/// <param name="DissolvesSlowly">Whether it lies as a solid and dissolves over hours or days (limestone, magnesium
+/// hydroxide).</param>
 public sealed record Supplement(
     string Name, string Title, double InorganicCarbonGramsPerKilogram, double TanGramsNPerKilogram, double NitrateGramsNPerKilogram,
     double PhosphorusGramsPerKilogram, double PotassiumGramsPerKilogram, double CalciumGramsPerKilogram,
@@ -34,7 +36,8 @@ public sealed record Supplement(
         "chloride", "sulfateSulfur", "chelatedIron", "hydroxide", "dissolvesSlowly",
     ];
 
-    /// <summary>Whether it is a hydroxide: it can carry weak water to a pH that kills, and is limited by the free carbon dioxide.</summary>
+    /// <summary>Whether it is a hydroxide: it can carry weak water to a pH that kills, and is limited by the free carbon
+    /// dioxide.</summary>
     public bool IsHydroxide => HydroxideEquivalentsPerKilogram > 0;
 
     /// <summary>Moles of inorganic carbon in a kilogram.</summary>

@@ -1,8 +1,10 @@
 namespace FarmTwin.Farm.Water;
 
-/// <summary>Equal exchange between two well-mixed loops in closed form: for the coupling plan, and as the check of the stepped network.</summary>
+/// <summary>Equal exchange between two well-mixed loops in closed form: for the coupling plan, and as the check of the stepped
+/// network.</summary>
 /// <remarks>
-/// Holds for what nothing else adds or takes: nutrients, alkalinity, inorganic carbon, temperature without heater. pH does not mix:
+/// Holds for what nothing else adds or takes: nutrients, alkalinity, inorganic carbon, temperature without heater. pH does not
+/// mix:
 /// mix alkalinity and carbon, then solve. An identity, no source needed.
 /// </remarks>
 public static class TwoLoopExchange
@@ -46,7 +48,8 @@ public static class TwoLoopExchange
         parameters.LargestCelsiusPerHour * fishLoopLitres / Math.Abs(temperatureCelsius.FishLoop - temperatureCelsius.PlantLoop);
 
     /// <summary>
-    /// The largest flow at which an unheated fish loop changes by no more than the daily limit in 24 h, L/h: infinity where even full
+    /// The largest flow at which an unheated fish loop changes by no more than the daily limit in 24 h, L/h: infinity where
+    /// even full
     /// mixing keeps it.
     /// </summary>
     /// <param name="temperatureCelsius">Temperatures before, °C.</param>
@@ -63,7 +66,8 @@ public static class TwoLoopExchange
             : double.PositiveInfinity;
     }
 
-    /// <summary>Heat that holds the fish loop's temperature while plant loop water flows in, kW; negative where that water is warmer.</summary>
+    /// <summary>Heat that holds the fish loop's temperature while plant loop water flows in, kW; negative where that water is
+    /// warmer.</summary>
     /// <param name="flowLitresPerHour">Flow each way, L/h.</param>
     /// <param name="temperatureCelsius">Temperatures, °C.</param>
     public static double HeatKilowatts(double flowLitresPerHour, LoopPair temperatureCelsius) =>
