@@ -1,0 +1,57 @@
+namespace FarmTwin.Farm.Water;
+
+/// <summary>Calcium carbonate that dissolves and calcium phosphate that precipitates, as rates for a first-order term.</summary>
+/// <remarks>
+/// Both are driven by saturation. Calcite does not precipitate here (farm water is slow to lose it), and calcium phosphate does
+/// not
+/// dissolve again. Amorphous calcium phosphate, Ca3(PO4)2, takes 1.5 Ca a P and 2 equivalents of alkalinity a P in the ion form.
+/// Rates are assumed; the form is Plummer, Wigley and Parkhurst 1978 and Meyer and Eanes 1978 (from memory of the sources, not
+/// re-read).
+/// </remarks>
+public static class Minerals
+{
+    /// <summary>Calcium taken with each phosphorus in Ca3(PO4)2, mol/mol.</summary>
+    public const double CalciumPerPhosphorus = 1.5;
+
+    /// <summary>Third dissociation of phosphoric acid at 25 °C, -log10 (PHREEQC data base).</summary>
+    private const double PhosphatePKa3 = 12.346;
+
+    /// <summary>Rate at which a store of calcium carbonate dissolves, 1/h: zero at and above saturation.</summary>
+    /// <param name="calciteSaturationIndex">From <see cref="CarbonateSystem.CalciteSaturationIndex"/>; minus infinity is
+    /// allowed.</param>
+    /// <param name="parameters">Parameters.</param>
+    public static double CalciteDissolutionPerHour(double calciteSaturationIndex, MineralParameters parameters)
+    {
+        double undersaturation = 1 - Math.Exp(CarbonateConstants.LogarithmOfTen * calciteSaturationIndex);
+        return parameters.CalciteDissolutionPerDay / UnitConstants.HoursPerDay * Math.Max(0, undersaturation);
+    }
+
+    /// <summary>log10 of the ion product of amorphous calcium phosphate over its value at saturation.</summary>
+    /// <param name="calciumMolesPerLitre">mol/L; zero gives minus infinity.</param>
+    /// <param name="phosphorusMolesPerLitre">Dissolved phosphate, mol/L; zero gives minus infinity.</param>
+    /// <param name="pH">pH as a meter reads it.</param>
+    /// <param name="constants">Constants at the water's temperature.</param>
+    /// <param name="ionicStrength">mol/L.</param>
+    /// <param name="parameters">Parameters.</param>
+    public static double CalciumPhosphateSaturationIndex(double calciumMolesPerLitre, double phosphorusMolesPerLitre, double pH,
+        in CarbonateConstants constants, double ionicStrength, MineralParameters parameters)
+    {
+        var k = new EffectiveConstants(in constants, ionicStrength);
+        double h = Math.Exp(-pH * CarbonateConstants.LogarithmOfTen);
+        double gamma2 = DaviesActivity.Divalent(ionicStrength, constants.DebyeHuckel);
+        double hydrogenPhosphate = gamma2 * phosphorusMolesPerLitre * k.Phosphate / (h + k.Phosphate);
+
+        // HPO4 = PO4 + H; the activity of PO4 itself, so no coefficient of charge three enters.
+        double logPhosphate = Math.Log10(hydrogenPhosphate) + pH - PhosphatePKa3;
+        return (3 * Math.Log10(gamma2 * calciumMolesPerLitre)) + (2 * logPhosphate) - parameters.CalciumPhosphateLogSolubility;
+    }
+
+    /// <summary>Rate at which dissolved phosphate precipitates, 1/h of the phosphate: zero at and below saturation.</summary>
+    /// <remarks>With the fifth root of the saturation ratio, since five ions form the solid: k (1 - Ω^(-1/5)).</remarks>
+    /// <param name="saturationIndex">From <see cref="CalciumPhosphateSaturationIndex"/>.</param>
+    /// <param name="parameters">Parameters.</param>
+    public static double CalciumPhosphatePrecipitationPerHour(double saturationIndex, MineralParameters parameters) =>
+        saturationIndex > 0
+            ? parameters.CalciumPhosphatePerHour * (1 - Math.Exp(-CarbonateConstants.LogarithmOfTen * saturationIndex / 5))
+            : 0;
+}
