@@ -223,9 +223,9 @@ public sealed class SolidsTests
         double diameter = Settling.CriticalDiameterMetres(0.9, 12, 20, 25);
         Assert.Equal(0.9 / 12, Settling.VelocityMetresPerHour(diameter, 20, 25), 1e-9);
 
-        // "Nothing discrete over about 26 µm stays up after 12 h in 0.9 m" holds for fresh solids in cold water or light floc; with
-        // excess density 50 at 25 °C it is 26 µm.
+        // After 12 h in 0.9 m fresh solids (excess density 50) above 26 µm are down; light floc (20) only above 41 µm.
         Assert.Equal(26e-6, Settling.CriticalDiameterMetres(0.9, 12, 50, 25), 1e-6);
+        Assert.Equal(41e-6, diameter, 1e-6);
 
         // Davidson & Summerfelt 2005: 0.0031 m³/(s m²) is 4.6 US gallons a minute and square foot.
         double usGallonsPerMinute = 4.6 * UnitConstants.LitresPerUsGallon * 60;
