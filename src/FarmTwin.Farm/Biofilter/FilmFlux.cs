@@ -1,0 +1,170 @@
+namespace FarmTwin.Farm.Biofilter;
+
+/// <summary>Flux of nitrogen into a film: Monod kinetics behind a mass transfer resistance, in closed form (Best 1955).</summary>
+/// <remarks>
+/// The functions only state rates; the joint solve of the water integrates them. <c>area × conductance</c> is the first-order
+/// coefficient (L/h) of the nitrogen form in the film's basin, exact at the concentration at which it was evaluated.
+/// Nothing allocates.
+/// </remarks>
+public static class FilmFlux
+{
+    private const double ReferenceCelsius = 20;
+
+    // Below this oxygen the ratio flux/oxygen is taken at its finite limit; far under any reading that matters (1e-9 mg/L).
+    private const double SmallestOxygen = 1e-9;
+
+    private const double LitresPerHourPerMetrePerDay = UnitConstants.LitresPerCubicMetre / UnitConstants.HoursPerDay;
+
+    /// <summary>
+    /// Growth rate of the film's cells in this temperature, pH and alkalinity before oxygen and free ammonia, 1/d.
+    /// Evaluate once a step and pass it to the passes of the solve: it holds all the costly functions.
+    /// </summary>
+    public static double GrowthRatePerDay(
+        NitrificationParameters parameters, NitrifierPopulation population, double temperatureCelsius, double pH, double alkalinityMilligramsPerLitre) =>
+        parameters.Of(population).MaximumGrowthRatePerDay
+            * FilmResponse.Temperature(parameters, population, temperatureCelsius)
+            * FilmResponse.Acidity(parameters, pH)
+            * FilmResponse.Alkalinity(parameters, population, alkalinityMilligramsPerLitre);
+
+    /// <summary>Capacity of the living film, Jm, from a growth rate of <see cref="GrowthRatePerDay"/>, g N/(m² d).</summary>
+    /// <param name="parameters">Nitrification parameters.</param>
+    /// <param name="population">Which population.</param>
+    /// <param name="biomassGramsCodPerSquareMetre">Its biomass, g COD/m².</param>
+    /// <param name="growthRatePerDay">From <see cref="GrowthRatePerDay"/>, 1/d.</param>
+    /// <param name="oxygenMilligramsPerLitre">Iterated oxygen, mg/L.</param>
+    /// <param name="unionizedAmmoniaMilligramsNPerLitre">Iterated NH3-N, mg/L.</param>
+    public static double CapacityGramsPerSquareMetreDay(
+        NitrificationParameters parameters,
+        NitrifierPopulation population,
+        double biomassGramsCodPerSquareMetre,
+        double growthRatePerDay,
+        double oxygenMilligramsPerLitre,
+        double unionizedAmmoniaMilligramsNPerLitre)
+    {
+        PopulationParameters kinetics = parameters.Of(population);
+        return growthRatePerDay
+            * FilmResponse.Oxygen(kinetics.OxygenHalfSaturationMilligramsPerLitre, Math.Max(SmallestOxygen, oxygenMilligramsPerLitre))
+            * FilmResponse.FreeAmmonia(parameters, population, unionizedAmmoniaMilligramsNPerLitre)
+            * biomassGramsCodPerSquareMetre / kinetics.YieldGramsCodPerGramN;
+    }
+
+    /// <summary>Capacity of the living film, Jm = μ_max(T) f_O2 f_pH f_FA f_alk x/Y, g N/(m² d).</summary>
+    /// <param name="parameters">Nitrification parameters.</param>
+    /// <param name="population">Which population.</param>
+    /// <param name="biomassGramsCodPerSquareMetre">Its biomass, g COD/m².</param>
+    /// <param name="conditions">The water it meets.</param>
+    public static double CapacityGramsPerSquareMetreDay(
+        NitrificationParameters parameters, NitrifierPopulation population, double biomassGramsCodPerSquareMetre, in FilmConditions conditions) =>
+        CapacityGramsPerSquareMetreDay(
+            parameters,
+            population,
+            biomassGramsCodPerSquareMetre,
+            GrowthRatePerDay(parameters, population, conditions.TemperatureCelsius, conditions.PH, conditions.AlkalinityMilligramsPerLitre),
+            conditions.OxygenMilligramsPerLitre,
+            conditions.UnionizedAmmoniaMilligramsNPerLitre);
+
+    /// <summary>
+    /// The most ammonia flux that oxygen reaching the film can carry through to nitrate, g N/(m² d):
+    /// ratio × k_L × 1.011^(T − 20) × DO / (g O2 per g N). Nitrite oxidation alone needs a quarter of it and has no cap.
+    /// </summary>
+    public static double OxygenCapGramsPerSquareMetreDay(NitrificationParameters parameters, double temperatureCelsius, double oxygenMilligramsPerLitre) =>
+        parameters.OxygenDiffusivityRatio * parameters.TransferVelocityMetresPerDay
+            * Math.Pow(parameters.OxygenLimitedTemperatureBase, temperatureCelsius - ReferenceCelsius)
+            * Math.Max(SmallestOxygen, oxygenMilligramsPerLitre) / NitrificationStoichiometry.OxygenPerNitrogen(parameters);
+
+    /// <summary>Best's flux, g N/(m² d), without an oxygen cap.</summary>
+    /// <param name="transferVelocityMetresPerDay">k_L, m/d.</param>
+    /// <param name="capacityGramsPerSquareMetreDay">Jm, g N/(m² d).</param>
+    /// <param name="halfSaturationMilligramsNPerLitre">K, mg N/L.</param>
+    /// <param name="concentrationMilligramsNPerLitre">S in the bulk water, mg N/L; negative counts as none.</param>
+    public static double BestGramsPerSquareMetreDay(
+        double transferVelocityMetresPerDay,
+        double capacityGramsPerSquareMetreDay,
+        double halfSaturationMilligramsNPerLitre,
+        double concentrationMilligramsNPerLitre)
+    {
+        double concentration = Math.Max(0, concentrationMilligramsNPerLitre);
+        return concentration * BestRatio(
+            transferVelocityMetresPerDay, capacityGramsPerSquareMetreDay, halfSaturationMilligramsNPerLitre, concentration);
+    }
+
+    /// <summary>Flux into the film, J, g N/(m² d): Best's law, not above the cap.</summary>
+    /// <param name="parameters">Nitrification parameters.</param>
+    /// <param name="population">Which population (its half-saturation is used).</param>
+    /// <param name="capacityGramsPerSquareMetreDay">Jm, g N/(m² d).</param>
+    /// <param name="concentrationMilligramsNPerLitre">TAN or nitrite in the bulk water, mg N/L.</param>
+    /// <param name="oxygenCapGramsPerSquareMetreDay">From <see cref="OxygenCapGramsPerSquareMetreDay"/>; positive infinity for none.</param>
+    public static double FluxGramsPerSquareMetreDay(
+        NitrificationParameters parameters,
+        NitrifierPopulation population,
+        double capacityGramsPerSquareMetreDay,
+        double concentrationMilligramsNPerLitre,
+        double oxygenCapGramsPerSquareMetreDay = double.PositiveInfinity)
+    {
+        double flux = BestGramsPerSquareMetreDay(
+            parameters.TransferVelocityMetresPerDay,
+            capacityGramsPerSquareMetreDay,
+            parameters.Of(population).HalfSaturationMilligramsNPerLitre,
+            concentrationMilligramsNPerLitre);
+        return Math.Min(flux, oxygenCapGramsPerSquareMetreDay);
+    }
+
+    /// <summary>Flux over concentration as a first-order coefficient, L/(h m²); finite at zero concentration.</summary>
+    /// <remarks>Times the concentration (mg/L) and the area (m²) it is the uptake in mg N/h, times 24/1000 the flux in g N/(m² d).</remarks>
+    /// <param name="parameters">Nitrification parameters.</param>
+    /// <param name="population">Which population.</param>
+    /// <param name="capacityGramsPerSquareMetreDay">Jm, g N/(m² d).</param>
+    /// <param name="concentrationMilligramsNPerLitre">The iterate of TAN or nitrite, mg N/L.</param>
+    /// <param name="oxygenCapGramsPerSquareMetreDay">From <see cref="OxygenCapGramsPerSquareMetreDay"/>; positive infinity for none.</param>
+    public static double ConductanceLitresPerHourPerSquareMetre(
+        NitrificationParameters parameters,
+        NitrifierPopulation population,
+        double capacityGramsPerSquareMetreDay,
+        double concentrationMilligramsNPerLitre,
+        double oxygenCapGramsPerSquareMetreDay = double.PositiveInfinity)
+    {
+        double concentration = Math.Max(0, concentrationMilligramsNPerLitre);
+        double ratio = BestRatio(
+            parameters.TransferVelocityMetresPerDay,
+            capacityGramsPerSquareMetreDay,
+            parameters.Of(population).HalfSaturationMilligramsNPerLitre,
+            concentration);
+        if (ratio * concentration > oxygenCapGramsPerSquareMetreDay)
+        {
+            ratio = oxygenCapGramsPerSquareMetreDay / concentration;
+        }
+
+        return ratio * LitresPerHourPerMetrePerDay;
+    }
+
+    /// <summary>The films' oxygen uptake over oxygen, L/(h m²), for the oxygen solve; finite at zero oxygen.</summary>
+    /// <param name="parameters">Nitrification parameters.</param>
+    /// <param name="ammoniaFluxGramsPerSquareMetreDay">TAN oxidized, g N/(m² d), evaluated at this oxygen.</param>
+    /// <param name="nitriteFluxGramsPerSquareMetreDay">Nitrite oxidized, g N/(m² d), evaluated at this oxygen.</param>
+    /// <param name="oxygenMilligramsPerLitre">The iterate of oxygen, mg/L.</param>
+    public static double OxygenConductanceLitresPerHourPerSquareMetre(
+        NitrificationParameters parameters,
+        double ammoniaFluxGramsPerSquareMetreDay,
+        double nitriteFluxGramsPerSquareMetreDay,
+        double oxygenMilligramsPerLitre)
+    {
+        double uptake = (ammoniaFluxGramsPerSquareMetreDay * NitrificationStoichiometry.OxygenPerAmmoniaNitrogen(parameters))
+            + (nitriteFluxGramsPerSquareMetreDay * NitrificationStoichiometry.OxygenPerNitriteNitrogen(parameters));
+        return uptake / Math.Max(SmallestOxygen, oxygenMilligramsPerLitre) * LitresPerHourPerMetrePerDay;
+    }
+
+    // J/S in m/d. The smaller root of Best's quadratic in its quotient form, so that nothing cancels at small S; the
+    // discriminant is written as a sum of terms that cannot be negative.
+    private static double BestRatio(double transferVelocity, double capacity, double halfSaturation, double concentration)
+    {
+        if (capacity <= 0)
+        {
+            return 0;
+        }
+
+        double scaled = capacity / transferVelocity;
+        double difference = concentration - scaled;
+        double root = Math.Sqrt((difference * difference) + (halfSaturation * (halfSaturation + (2 * (concentration + scaled)))));
+        return 2 * capacity / (concentration + halfSaturation + scaled + root);
+    }
+}
