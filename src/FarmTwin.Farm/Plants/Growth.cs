@@ -119,10 +119,10 @@ public static class Growth
     /// <returns>Dry mass gained by the lot, g.</returns>
     public static double DailyStep(PlantLot lot, CropParameters crop, in DayLight day, in RootZone root, PlantParameters plants)
     {
-        lot.LastGainGrams = 0;
-        lot.PotentialGainGrams = 0;
         if (lot.IsEmpty || lot.AreaSquareMetres <= 0)
         {
+            lot.LastGainGrams = 0;
+            lot.PotentialGainGrams = 0;
             return 0;
         }
 

@@ -8,6 +8,9 @@ namespace FarmTwin.Farm.Plants;
 /// </remarks>
 public record struct SeedStage
 {
+    // Six sixths of a day's progress add up to a hair under 1.
+    private const double Up = 1 - 1e-9;
+
     /// <summary>Progress, 0 at sowing, 1 when they come up.</summary>
     public double Progress { get; private set; }
 
@@ -18,7 +21,7 @@ public record struct SeedStage
     public double ShareDays { get; private set; }
 
     /// <summary>Whether they have come up.</summary>
-    public readonly bool IsUp => Progress >= 1;
+    public readonly bool IsUp => Progress >= Up;
 
     /// <summary>Share of the cells with a seedling, 0–1, with the seed lot's soundness.</summary>
     public readonly double Share(CropParameters crop) => Days > 0 ? crop.SeedLotShare * ShareDays / Days : 0;

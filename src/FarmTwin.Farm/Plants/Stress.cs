@@ -65,10 +65,12 @@ public static class Stress
         return Math.Min(percent / CropParameters.PercentPerUnit, target);
     }
 
-    /// <summary>Nutrition index: pool over the critical content of the standing dry mass; 1 and above is enough.</summary>
+    /// <summary>Nutrition index: pool over the critical content of the dry mass that the day will have made; 1 and above is enough.</summary>
+    /// <remarks>The day's growth counts, as it did when the uptake was planned: against yesterday's mass a fast-growing plant would
+    /// never seem short. It is meant for midnight, when the day's uptake is complete.</remarks>
     public static double NutrientIndex(PlantElement element, PlantLot lot, CropParameters crop, PlantParameters plants)
     {
-        double critical = CriticalContent(element, lot, crop, plants) * lot.DryGrams;
+        double critical = CriticalContent(element, lot, crop, plants) * (lot.DryGrams + lot.PotentialGainGrams);
         return critical > 0 ? lot.Pools[element] / critical : 1;
     }
 

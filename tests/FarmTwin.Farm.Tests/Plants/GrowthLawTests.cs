@@ -68,7 +68,7 @@ public sealed class GrowthLawTests
         var quarters = default(DayLight);
         for (int h = 0; h < 24; h++)
         {
-            double light = Math.Max(0, 500 * Math.Sin(Math.PI * (h - 6) / 12));
+            double light = h is > 6 and < 18 ? 500 * Math.Sin(Math.PI * (h - 6) / 12) : 0;
             hours.AddHour(Crops.Lettuce, 1, light, 420, 18 + (light / 100));
             for (int q = 0; q < 4; q++)
             {

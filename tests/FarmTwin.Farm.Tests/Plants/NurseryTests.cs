@@ -43,6 +43,23 @@ public sealed class NurseryTests
         Assert.True(tray.IsReady(Crops.Lettuce, 19));
     }
 
+    [Theory]
+    [InlineData("lettuce", 2)]
+    [InlineData("basil", 5)]
+    [InlineData("chard", 6)]
+    [InlineData("kale", 5)]
+    public void Seed_comes_up_on_its_stated_day_at_20_degrees(string name, int expected)
+    {
+        var tray = new NurseryTray(0, 10, 0.1, 0);
+        int days = 1;
+        while (!tray.AdvanceSeeds(Crops.Load(name), 20))
+        {
+            days++;
+        }
+
+        Assert.Equal(expected, days);
+    }
+
     [Fact]
     public void From_seed_to_market_about_four_in_five_remain()
     {

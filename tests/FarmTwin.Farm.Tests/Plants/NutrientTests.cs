@@ -25,6 +25,9 @@ public sealed class NutrientTests
     public void A_well_fed_seedling_is_not_called_short_of_nitrogen()
     {
         PlantLot lot = Crops.Seedlings(Crops.Lettuce);
+        Assert.True(Crops.Lettuce.CriticalNitrogenPercentAtOneTonne / 100 > Crops.Lettuce.TissueGramsPerGramDry.Nitrogen);
+        Uptake.PlanDay(lot, Crops.Lettuce, Crops.Common, Crops.Rich);
+        lot.Take(lot.Planned);
         Assert.Equal(1, Stress.NutrientIndex(PlantElement.Nitrogen, lot, Crops.Lettuce, Crops.Common), 12);
         Assert.Equal(1, Stress.Nutrients(lot, Crops.Lettuce, Crops.Common, out _), 12);
     }
@@ -68,7 +71,7 @@ public sealed class NutrientTests
         // The order is published; the concentrations are assumed, typical of fish water without supplements.
         RootZone fishOnly = Crops.Rich with
         {
-            NitrateMilligramsNPerLitre = 40, PhosphorusMilligramsPerLitre = 0.25, PotassiumMilligramsPerLitre = 4, AvailableIronMilligramsPerLitre = 0.06,
+            NitrateMilligramsNPerLitre = 40, PhosphorusMilligramsPerLitre = 0.2, PotassiumMilligramsPerLitre = 2.5, AvailableIronMilligramsPerLitre = 0.03,
         };
         RootZone iron = fishOnly with { AvailableIronMilligramsPerLitre = 0.5 };
         RootZone all = iron with { PotassiumMilligramsPerLitre = 60, PhosphorusMilligramsPerLitre = 10 };
@@ -76,7 +79,7 @@ public sealed class NutrientTests
         double b = PublishedTrialTests.Trial(Crops.Lettuce, iron);
         double c = PublishedTrialTests.Trial(Crops.Lettuce, all);
         double d = PublishedTrialTests.Trial(Crops.Lettuce, Crops.Rich);
-        Assert.True(a < b && b <= d && c >= 0.9 * d, $"{a} {b} {c} {d}");
+        Assert.True(a < 0.95 * b && b < 0.98 * d && c >= 0.9 * d, $"{a} {b} {c} {d}");
     }
 
     [Fact]
@@ -165,13 +168,7 @@ public sealed class NutrientTests
             {
                 if (lots[b] is null || (d + (stagger ? b * Cycle / Beds : 0)) % Cycle == 0)
                 {
-                    lots[b] = PublishedTrialTests.Well(Crops.Basil, 0.3, 25);
-                    lots[b].MoveInto(new PlantLot(), 0);
-                    lots[b].AreaSquareMetres = 1;
-                    lots[b].Plants = 25;
-                    lots[b].GramsDryPerPlant = 0.3;
-                    lots[b].Pools = Crops.Basil.TissueGramsPerGramDry * lots[b].DryGrams;
-                    lots[b].PotentialGainGrams = lots[b].DryGrams * 0.3;
+                    lots[b] = PublishedTrialTests.Well(Crops.Basil, 0.3, 25, plants: 25);
                 }
 
                 Uptake.PlanDay(lots[b], Crops.Basil, Crops.Common, root);

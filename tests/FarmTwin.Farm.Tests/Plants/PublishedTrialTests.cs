@@ -112,12 +112,12 @@ public sealed class PublishedTrialTests
         return lot.DryGrams;
     }
 
-    internal static PlantLot Well(CropParameters crop, double grams, double density)
+    internal static PlantLot Well(CropParameters crop, double grams, double density, double plants = 1)
     {
-        PlantLot lot = Crops.Seedlings(crop, density: density);
+        PlantLot lot = Crops.Seedlings(crop, plants, density);
         lot.GramsDryPerPlant = grams;
-        lot.Pools = crop.TissueGramsPerGramDry * grams;
-        lot.PotentialGainGrams = grams * 0.3;
+        lot.Pools = crop.TissueGramsPerGramDry * lot.DryGrams;
+        lot.PotentialGainGrams = lot.DryGrams * 0.3;
         return lot;
     }
 }

@@ -25,20 +25,25 @@ internal sealed class VanHentenLettuce(double boundaryConductance, double stomat
         double respiration = ((3.47e-7 * (1 - rootShare)) + (1.16e-7 * rootShare)) * structural * Math.Pow(2, (celsius - 25) / 10);
         double photosynthesis = PhotosynthesisMaximum(light, celsius, co2) * (1 - Math.Exp(-0.9 * 0.075 * (1 - rootShare) * structural));
         double gain = growth * structural;
-        return (((30.0 / 44) * photosynthesis) - gain - respiration - ((1 - 0.8) / 0.8 * gain), gain, photosynthesis, respiration);
+        return ((0.68 * photosynthesis) - gain - respiration - ((1 - 0.8) / 0.8 * gain), gain, photosynthesis, respiration);
     }
 
+    /// <summary>The days of the worked season: 100 W/m² for 14 h, 22/16 °C.</summary>
+    public (double Nonstructural, double Structural) Season(double nonstructural, double structural, int days) =>
+        Season(nonstructural, structural, days, 100, 14, 22, 16);
+
     /// <summary>Square-wave days with Runge–Kutta of fourth order at ten minutes.</summary>
-    public (double Nonstructural, double Structural) Season(double nonstructural, double structural, int days)
+    public (double Nonstructural, double Structural) Season(
+        double nonstructural, double structural, int days, double litWatts, int litHours, double litCelsius, double darkCelsius)
     {
         const double Step = 600;
         double n = nonstructural;
         double s = structural;
         for (int i = 0; i < days * 144; i++)
         {
-            bool lit = i % 144 < 14 * 6;
-            double light = lit ? 100 : 0;
-            double celsius = lit ? 22 : 16;
+            bool lit = i % 144 < litHours * 6;
+            double light = lit ? litWatts : 0;
+            double celsius = lit ? litCelsius : darkCelsius;
             var k1 = Rates(n, s, light, celsius, 400);
             var k2 = Rates(n + (Step / 2 * k1.Nonstructural), s + (Step / 2 * k1.Structural), light, celsius, 400);
             var k3 = Rates(n + (Step / 2 * k2.Nonstructural), s + (Step / 2 * k2.Structural), light, celsius, 400);
