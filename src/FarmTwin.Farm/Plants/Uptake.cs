@@ -1,0 +1,87 @@
+namespace FarmTwin.Farm.Plants;
+
+/// <summary>What plants want from the water: driven by demand, capped by what the concentration can deliver.</summary>
+/// <remarks>
+/// Planned once a day at midnight and kept in the lot; what is really taken in a step is the planned amount times the step's
+/// share of the day times one common factor a basin and substance, which the farm finds when it solves the water. Own formulation
+/// (the demand-and-supply form is common to crop models): with an oversupply factor q of 2, growth begins to suffer where a
+/// concentration falls below its half saturation, so that number is the lowest working concentration.
+/// </remarks>
+public static class Uptake
+{
+    private const double MilligramsPerGram = 1000;
+
+    /// <summary>The pool that a channel fills.</summary>
+    public static PlantElement ElementOf(UptakeChannel channel) => channel switch
+    {
+        UptakeChannel.Ammonium or UptakeChannel.Nitrate => PlantElement.Nitrogen,
+        UptakeChannel.Phosphorus => PlantElement.Phosphorus,
+        UptakeChannel.Potassium => PlantElement.Potassium,
+        UptakeChannel.Calcium => PlantElement.Calcium,
+        UptakeChannel.Magnesium => PlantElement.Magnesium,
+        UptakeChannel.Sulfur => PlantElement.Sulfur,
+        UptakeChannel.Iron => PlantElement.Iron,
+        _ => throw new ArgumentOutOfRangeException(nameof(channel)),
+    };
+
+    /// <summary>Share of the greatest uptake at a concentration, 0–1: (C − Cmin)/(K + C − Cmin), 0 at and below Cmin.</summary>
+    /// <remarks>Any one unit for all three.</remarks>
+    public static double Saturation(double concentration, double halfSaturation, double minimum = 0)
+    {
+        double above = concentration - minimum;
+        return above > 0 ? above / (halfSaturation + above) : 0;
+    }
+
+    /// <summary>Plans tomorrow's uptake of a lot and stores it in <see cref="PlantLot.Planned"/>, g/d.</summary>
+    /// <param name="lot">The lot, after its daily step.</param>
+    /// <param name="crop">Its crop.</param>
+    /// <param name="plants">What all crops share.</param>
+    /// <param name="root">The water at its roots.</param>
+    public static void PlanDay(PlantLot lot, CropParameters crop, PlantParameters plants, in RootZone root)
+    {
+        if (lot.IsEmpty || lot.PotentialGainGrams <= 0)
+        {
+            lot.Planned = default;
+            return;
+        }
+
+        double nitrogen = Demand(PlantElement.Nitrogen, lot, crop);
+        double nitrogenScale = Scale(PlantElement.Nitrogen, lot, crop, plants);
+        double ammonium = Math.Min(
+            plants.AmmoniumDemandShare * nitrogen,
+            nitrogenScale * Saturation(root.TanMilligramsNPerLitre, plants.AmmoniumHalfSaturationMilligramsNPerLitre));
+        double nitrate = Math.Min(
+            nitrogen - ammonium,
+            nitrogenScale * Saturation(
+                root.NitrateMilligramsNPerLitre,
+                plants.NitrateHalfSaturationMilligramsNPerLitre,
+                plants.NitrateMinimumMilligramsNPerLitre));
+        lot.Planned = new UptakeAmounts(
+            ammonium,
+            nitrate,
+            Plan(PlantElement.Phosphorus, root.PhosphorusMilligramsPerLitre, plants.PhosphorusHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(PlantElement.Potassium, root.PotassiumMilligramsPerLitre, plants.PotassiumHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(PlantElement.Calcium, root.CalciumMilligramsPerLitre, plants.CalciumHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(PlantElement.Magnesium, root.MagnesiumMilligramsPerLitre, plants.MagnesiumHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(PlantElement.Sulfur, root.SulfurMilligramsPerLitre, plants.SulfurHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(PlantElement.Iron, root.AvailableIronMilligramsPerLitre, plants.IronHalfSaturationMilligramsPerLitre, lot, crop, plants));
+    }
+
+    /// <summary>What a lot lacks of an element for tomorrow's tissue, g: target content times (mass + tomorrow's gain), less its pool.</summary>
+    public static double Demand(PlantElement element, PlantLot lot, CropParameters crop) => Math.Max(
+        0, (crop.TissueGramsPerGramDry[element] * (lot.DryGrams + lot.PotentialGainGrams)) - lot.Pools[element]);
+
+    /// <summary>Sodium or chloride carried in with the water, g: an uptake concentration that is a fixed share of the water's.</summary>
+    /// <param name="shareOfConcentration">p, 0–1.</param>
+    /// <param name="milligramsPerLitre">Concentration of the water, mg/L.</param>
+    /// <param name="waterLitres">Water taken up (transpired), L.</param>
+    public static double PassiveGrams(double shareOfConcentration, double milligramsPerLitre, double waterLitres) =>
+        shareOfConcentration * milligramsPerLitre * waterLitres / MilligramsPerGram;
+
+    private static double Scale(PlantElement element, PlantLot lot, CropParameters crop, PlantParameters plants) =>
+        plants.SupplyOverDemand * crop.TissueGramsPerGramDry[element] * lot.PotentialGainGrams;
+
+    private static double Plan(
+        PlantElement element, double concentration, double halfSaturation, PlantLot lot, CropParameters crop, PlantParameters plants) =>
+        Math.Min(Demand(element, lot, crop), Scale(element, lot, crop, plants) * Saturation(concentration, halfSaturation));
+}
