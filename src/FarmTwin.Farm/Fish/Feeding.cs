@@ -94,9 +94,7 @@ public static class Feeding
             : 0;
         double uneaten = offeredGrams - eaten;
         double digestedNitrogen = feed.ElementsOf(eaten).Nitrogen * parameters.ProteinDigestibility;
-        double gain = Math.Min(
-            eaten * parameters.ConversionGramsPerGram * Stress.ConversionFactor(parameters, water.OxygenMilligramsPerLitre),
-            parameters.TissueOf(1).Nitrogen is > 0 and var nitrogenPerGram ? digestedNitrogen / nitrogenPerGram : double.MaxValue);
+        double gain = Gain(cohort, parameters, eaten, mealShare, digestedNitrogen, water);
         ElementGrams offered = feed.ElementsOf(offeredGrams);
         ElementGrams retained = parameters.TissueOf(gain);
         ElementGrams solids = Solids(offered, retained, feed.SolidShare, offeredGrams > 0 ? uneaten / offeredGrams : 0)
@@ -117,6 +115,21 @@ public static class Feeding
         cohort.GainedGrams += gain;
         return new MealResult(
             eaten, uneaten, gain, parameters.FaecalDryGramsPerGram * eaten, feed.DryMatterFraction * uneaten, solids, dissolved);
+    }
+
+    // Feed up to the day's maintenance replaces what maintenance burns, whatever the oxygen; only the rest is converted worse when
+    // oxygen is low. So a day's net gain is e_eff (eaten - maintenance), and that of a starved fish -e times the shortfall.
+    private static double Gain(
+        Cohort cohort, FishParameters parameters, double eaten, double mealShare, double digestedNitrogen, in FishWater water)
+    {
+        double conversion = Stress.ConversionFactor(parameters, water.OxygenMilligramsPerLitre);
+        double surplus = conversion < 1
+            ? Math.Max(0, eaten - (cohort.Number * mealShare
+                * MaintenanceGramsPerDay(parameters, cohort.MeanGrams, water.TemperatureCelsius)))
+            : 0;
+        double gain = parameters.ConversionGramsPerGram * (eaten - (surplus * (1 - conversion)));
+        double nitrogenPerGram = parameters.TissueOf(1).Nitrogen;
+        return nitrogenPerGram > 0 ? Math.Min(gain, digestedNitrogen / nitrogenPerGram) : gain;
     }
 
     private static ElementGrams Solids(ElementGrams offered, ElementGrams retained, ElementGrams share, double uneatenShare) => new(

@@ -51,12 +51,12 @@ public static class SizeSpread
     /// <param name="number">How many; more than there are means all.</param>
     public static HarvestResult TopHarvestNumber(Cohort cohort, FishParameters parameters, double number)
     {
-        if (number <= 0 || cohort.Number <= 0)
+        if (cohort.Number <= 0 || number < Negligible * cohort.Number)
         {
             return default;
         }
 
-        if (number >= cohort.Number)
+        if (number > (1 - Negligible) * cohort.Number)
         {
             return TopHarvest(cohort, parameters, 0);
         }
