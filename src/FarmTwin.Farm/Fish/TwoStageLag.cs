@@ -22,8 +22,15 @@ public static class TwoStageLag
         double before = first + second;
         double steady = inflowPerHour / ratePerHour;
         double firstAfter = (first * kept) + (steady * (1 - kept));
-        second = (second * kept) + (first * age * kept) + (steady * (1 - kept - (age * kept)));
+        second = (second * kept) + (first * age * kept) + (steady * PassedBoth(age, kept));
         first = firstAfter;
         return Math.Max(0, before + inflow - first - second);
     }
+
+    // 1 - e^-a (1 + a), which is of order a squared: by its series where the difference would cancel to noise.
+    private static double PassedBoth(double age, double kept) => age < ShortAge
+        ? age * age * ((1.0 / 2) - (age * ((1.0 / 3) - (age * ((1.0 / 8) - (age / 30))))))
+        : 1 - kept - (age * kept);
+
+    private const double ShortAge = 1e-3;
 }
