@@ -1,0 +1,45 @@
+using System.Text.Json;
+using FarmTwin.Farm.Library;
+using FarmTwin.Scenarios.Library;
+
+namespace FarmTwin.Farm.Tests.Fish;
+
+public class FishLibraryTests
+{
+    private static readonly ParameterSet[] Sets =
+    [
+        ParameterLibrary.Load("fish", "nile-tilapia"), ParameterLibrary.Load("fish", "red-tilapia"),
+        ParameterLibrary.Load("fish", "blue-tilapia"), ParameterLibrary.Load("processes", "feed"),
+    ];
+
+    [Fact]
+    public void Every_value_stands_inside_its_range() =>
+        Assert.All(Sets.SelectMany(s => s.All), p => Assert.InRange(p.Value, p.Low, p.High));
+
+    [Fact]
+    public void Every_source_is_listed_and_every_listed_source_is_used()
+    {
+        DirectoryInfo? folder = new(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "FarmTwin.sln")))
+        {
+            folder = folder.Parent;
+        }
+
+        Assert.NotNull(folder);
+        using var document = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder.FullName, "docs", "sources", "fish.json")));
+        Assert.Equal(
+            Sets.SelectMany(s => s.All).Select(p => p.Source).Distinct().Order(StringComparer.Ordinal),
+            document.RootElement.EnumerateObject().Select(p => p.Name).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Every_species_has_the_same_parameters_and_its_own_strain()
+    {
+        Assert.Equal(Sets[0].All.Select(p => p.Name), Sets[1].All.Select(p => p.Name));
+        Assert.Equal(Sets[0].All.Select(p => p.Name), Sets[2].All.Select(p => p.Name));
+        Assert.Equal(0.0312, FishLibrary.Nile.GrowthCoefficient);
+        Assert.Equal(0.0254, FishLibrary.Red.GrowthCoefficient);
+        Assert.InRange(FishLibrary.Blue.GrowthCoefficient / FishLibrary.Nile.GrowthCoefficient, 0.8, 1.0);
+        Assert.Equal(51.2, FishLibrary.Feed.GramsPerKilogram.Nitrogen, 12);
+    }
+}
