@@ -1,0 +1,85 @@
+namespace FarmTwin.Farm.Climate;
+
+/// <summary>A house as its air balance sees it: plain measures, covers, vents, screen, heater.</summary>
+/// <remarks>Immutable. Every area, volume and coefficient must be finite and not negative; the heater's set-point must lie below
+/// the vents'.</remarks>
+public sealed record HouseParameters
+{
+    /// <summary>Floor, m2, above 0.</summary>
+    public required double FloorSquareMetres { get; init; }
+
+    /// <summary>All cover that faces the outside, m2, above 0.</summary>
+    public required double CoverSquareMetres { get; init; }
+
+    /// <summary>Sum of U times area over all covers and walls, W/K.</summary>
+    public required double CoverWattsPerKelvin { get; init; }
+
+    /// <summary>Enclosed air, m3, above 0.</summary>
+    public required double VolumeCubicMetres { get; init; }
+
+    /// <summary>Loss along the perimeter, W/K.</summary>
+    public required double PerimeterWattsPerKelvin { get; init; }
+
+    /// <summary>Air changes an hour with vents shut, 1/h.</summary>
+    public required double InfiltrationPerHour { get; init; }
+
+    /// <summary>Transmission of all solar heat by the structure, 0 to 1.</summary>
+    public required double SolarTransmission { get; init; }
+
+    /// <summary>PAR transmission of the structure at crop height, 0 to 1.</summary>
+    public required double ParTransmission { get; init; }
+
+    /// <summary>Air pressure at the site, kPa.</summary>
+    public required double PressureKilopascal { get; init; }
+
+    /// <summary>Greatest ventilation, m3/s.</summary>
+    public required double VentCubicMetresPerSecond { get; init; }
+
+    /// <summary>Air temperature at which vents begin to open, °C.</summary>
+    public required double VentSetPointCelsius { get; init; }
+
+    /// <summary>Whether a thermal screen is drawn at night.</summary>
+    public bool HasThermalScreen { get; init; }
+
+    /// <summary>Output of the air heater, W; 0 for none.</summary>
+    public double HeaterCapacityWatts { get; init; }
+
+    /// <summary>Air temperature that the heater holds, °C.</summary>
+    public double HeaterSetPointCelsius { get; init; }
+
+    /// <summary>What the balance needs beside measures.</summary>
+    public required HouseAirParameters Air { get; init; }
+
+    /// <summary>A gable house under one cover with other (or the same) end walls.</summary>
+    /// <param name="shape">Its measures.</param>
+    /// <param name="cover">Roof and side walls; its leakiness and light hold for the house.</param>
+    /// <param name="ends">End walls.</param>
+    /// <param name="elevationMetres">Site above sea level, m.</param>
+    /// <param name="insulatedPerimeter">Whether the perimeter is insulated.</param>
+    /// <param name="air">The process's parameters.</param>
+    public static HouseParameters Gable(HouseShape shape, CoverParameters cover, CoverParameters ends, double elevationMetres,
+        bool insulatedPerimeter, HouseAirParameters air)
+    {
+        ArgumentNullException.ThrowIfNull(cover);
+        ArgumentNullException.ThrowIfNull(ends);
+        ArgumentNullException.ThrowIfNull(air);
+        double roofAndSides = shape.RoofSquareMetres + shape.SidesSquareMetres;
+        return new HouseParameters
+        {
+            FloorSquareMetres = shape.FloorSquareMetres,
+            CoverSquareMetres = roofAndSides + shape.EndsSquareMetres,
+            CoverWattsPerKelvin = (roofAndSides * cover.HeatTransferWattsPerSquareMetreKelvin)
+                + (shape.EndsSquareMetres * ends.HeatTransferWattsPerSquareMetreKelvin),
+            VolumeCubicMetres = shape.VolumeCubicMetres,
+            PerimeterWattsPerKelvin = shape.PerimeterMetres
+                * (insulatedPerimeter ? air.InsulatedPerimeterWattsPerMetreKelvin : air.PerimeterWattsPerMetreKelvin),
+            InfiltrationPerHour = cover.InfiltrationPerHour,
+            SolarTransmission = cover.SolarTransmission,
+            ParTransmission = cover.ParTransmission,
+            PressureKilopascal = Psychrometrics.PressureKilopascal(elevationMetres),
+            VentCubicMetresPerSecond = shape.FloorSquareMetres * air.VentFlowCubicMetresPerSquareMetreSecond,
+            VentSetPointCelsius = air.VentSetPointCelsius,
+            Air = air,
+        };
+    }
+}
