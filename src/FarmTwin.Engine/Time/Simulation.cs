@@ -112,7 +112,7 @@ public sealed class Simulation
     {
         long past = time % interval;
         long rest = interval - (past < 0 ? past + interval : past);
-        return rest > long.MaxValue - time ? long.MaxValue : time + rest;
+        return time > 0 && rest > long.MaxValue - time ? long.MaxValue : time + rest;
     }
 
     private long StepEnd(long horizonSeconds)
