@@ -6,9 +6,10 @@ namespace FarmTwin.Engine.Tests.Time;
 
 public class QueueingTests(ITestOutputHelper output)
 {
-    // The first batch is the warm-up and is left out.
+    // Seed and lengths were fixed before the first run. One seed in some hundred falls outside three standard errors by chance; that
+    // there is no bias was seen on 60 other seeds (docs/model/engine.md). The first batch is the warm-up and is left out.
     private const int BatchCount = 41;
-    private const double ArrivalsPerBatch = 20_000;
+    private const double BatchUnits = 25_000;
 
     public static TheoryData<string> Systems
     {
@@ -30,14 +31,13 @@ public class QueueingTests(ITestOutputHelper output)
     {
         var rows = PublishedTable.Read(PublishedTable.Queueing).Rows.Where(r => r["system"] == system).ToList();
         double rate = PublishedTable.Number(rows[0], "arrivalRate");
-        double batchUnits = ArrivalsPerBatch / rate;
         int servers = int.Parse(rows[0]["servers"], CultureInfo.InvariantCulture);
         int capacity = int.Parse(rows[0]["capacity"], CultureInfo.InvariantCulture);
         var streams = new RandomStreams(20260301, 0);
         var model = new QueueModel(
             servers, capacity, QueueModel.Exponential(streams, "arrival", 1 / rate), Service(streams, rows[0]["service"]));
-        Simulation simulation = QueueModel.Start(model, batchUnits);
-        simulation.RunTo((long)(BatchCount * batchUnits * QueueModel.TicksPerUnit));
+        Simulation simulation = QueueModel.Start(model, BatchUnits);
+        simulation.RunTo((long)(BatchCount * BatchUnits * QueueModel.TicksPerUnit));
 
         foreach (var row in rows)
         {
@@ -50,7 +50,7 @@ public class QueueingTests(ITestOutputHelper output)
             if (quantity == "L" && servers == 1 && capacity == 0)
             {
                 // Whitt (1989): the asymptotic variance of the time-average number in an M/M/1 system.
-                error = Math.Sqrt(2 * rate * (1 + rate) / Math.Pow(1 - rate, 4) / (batches.Length * batchUnits));
+                error = Math.Sqrt(2 * rate * (1 + rate) / Math.Pow(1 - rate, 4) / (batches.Length * BatchUnits));
             }
 
             output.WriteLine(FormattableString.Invariant(
