@@ -9,7 +9,7 @@ namespace FarmTwin.Engine.Chance;
 /// <param name="Replicate">Which repetition of the season, from 0.</param>
 public readonly record struct RandomStreams(ulong Seed, uint Replicate)
 {
-    private const double TwoToMinus53 = 1.0 / 9007199254740992.0;
+    private const double TwoToMinus52 = 1.0 / 4503599627370496.0;
 
     /// <summary>A uniform variate in the open interval (0, 1).</summary>
     /// <param name="process">What is drawn, hashed once by <see cref="StableHash.Of"/> ("weather", "germination").</param>
@@ -18,8 +18,15 @@ public readonly record struct RandomStreams(ulong Seed, uint Replicate)
     public double Uniform(uint process, uint entity, uint ordinal)
     {
         (uint high, uint low, _, _) = Philox.Block(ordinal, entity, process, Replicate, (uint)Seed, (uint)(Seed >> 32));
-        ulong bits = (((ulong)high << 32) | low) >> 11;
-        return (bits + 0.5) * TwoToMinus53;
+        return OpenUnit(high, low);
+    }
+
+    /// <summary>The middle of one of 2^52 equal parts of (0, 1), chosen by the upper 52 of 64 random bits.</summary>
+    /// <remarks>With 53 bits the half would be rounded away in the upper part, and the largest draw would be 1 itself.</remarks>
+    public static double OpenUnit(uint high, uint low)
+    {
+        ulong bits = (((ulong)high << 32) | low) >> 12;
+        return (bits + 0.5) * TwoToMinus52;
     }
 
     /// <summary>A standard normal variate, by the inverse of the normal distribution function.</summary>
