@@ -45,7 +45,7 @@ internal sealed class Binder
             {
                 RefuseKey(member, model, free, suggested);
             }
-            else if (BindValue(member.Value, input.Shape, input) is object value)
+            else if (IsStated(member) && BindValue(member.Value, input.Shape, input) is object value)
             {
                 Set(instance, input, value, member.Value);
             }
@@ -112,6 +112,9 @@ internal sealed class Binder
         }
     }
 
+    /// <summary>Whether a member has a value: a null that is still there has been reported by the merge.</summary>
+    private static bool IsStated(TreeMember member) => member.Value is not TreeNull;
+
     private object? Refuse(TreeNode node, string expected)
     {
         _errors.Add(node, $"{node.Sort} stands here", expected);
@@ -121,7 +124,7 @@ internal sealed class Binder
     private object? BindKind(TreeObject node, KindShape shape)
     {
         string[] words = [.. shape.Kinds.Select(k => k.Kind.Name)];
-        if (!node.TryGet(Extends.KindKey, out TreeMember? member))
+        if (!node.TryGet(Extends.KindKey, out TreeMember? member) || !IsStated(member))
         {
             _errors.Add(node, $"\"{Extends.KindKey}\" is missing", $"\"{Extends.KindKey}\" with one of {NameCheck.Listed(words)}");
             return null;
@@ -155,7 +158,7 @@ internal sealed class Binder
                 _names.Check(member, input);
             }
 
-            if (BindValue(member.Value, shape.Item, input) is object value)
+            if (IsStated(member) && BindValue(member.Value, shape.Item, input) is object value)
             {
                 parts[member.Key] = value;
             }

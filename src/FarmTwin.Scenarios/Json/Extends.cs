@@ -143,10 +143,9 @@ internal static class Extends
             {
                 errors.Add(At(member.Value, $"null removes a key of {where}; here there is nothing to remove", "a value, or no key"));
             }
-            else
-            {
-                members.Add(member with { Value = Settled(member.Value, where, errors) });
-            }
+
+            // The null stays in the tree, so that its key does not count as missing as well.
+            members.Add(member with { Value = Settled(member.Value, where, errors) });
         }
 
         return new TreeObject(node.Place, node.Path, members);

@@ -39,7 +39,6 @@ internal static partial class UnitGrammar
         Match suffix = AsSubstance().Match(text);
         if (suffix.Success)
         {
-            builder.AddSubstance(suffix.Groups[1].Value, belowTheLine: false);
             text = text[..suffix.Index];
         }
 
@@ -61,6 +60,11 @@ internal static partial class UnitGrammar
             {
                 return new UnitReading(null, unknown);
             }
+
+            if (i == 0 && suffix.Success)
+            {
+                builder.AddSubstance(suffix.Groups[1].Value, belowTheLine: false);
+            }
         }
 
         return new UnitReading(builder.Build(asWritten), null);
@@ -74,6 +78,9 @@ internal static partial class UnitGrammar
             .Replace('·', ' ').Replace('⋅', ' ').Replace('*', ' ').Replace('×', ' ')
             .Replace('\u00a0', ' ').Replace('\u202f', ' ').Replace('\u2009', ' ');
         plain = PerWord().Replace(" " + plain, "/").Trim();
+
+        // Below the line of a heat transfer coefficient area and kelvin are written together: W/m2K.
+        plain = plain.Replace("m2K", "m2 K", StringComparison.Ordinal).Replace("m2°", "m2 °", StringComparison.Ordinal);
         return DegreeBlank().Replace(Blanks().Replace(plain, " "), "°$1");
     }
 

@@ -136,9 +136,6 @@ internal static class UnitTable
         new(["lx", "lux"], new(Light: 1, Length: -2), 1),
         new(["klx"], new(Light: 1, Length: -2), new U.Illuminance(1, IlluminanceUnit.Kilolux).Lux),
 
-        // Written together below the line of a heat transfer coefficient: W/m2K.
-        new(["m2K"], new(Length: 2, Temperature: 1), 1),
-
         // An equivalent of alkalinity is stated as the CaCO3 that it neutralizes; a German degree is 10 mg CaO/L (molar masses
         // 100.0869 and 56.0774 g/mol).
         new(["meq"], MassDimension, UnitConstants.GramsCalciumCarbonatePerEquivalent * 1e-6, 0, "CaCO3"),

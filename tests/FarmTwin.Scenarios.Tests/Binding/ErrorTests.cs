@@ -79,8 +79,8 @@ public class ErrorTests
         Assert.Equal(
             [
                 (2, 3, "nmae", "name"), (3, 12, "start", null), (5, 22, "basins.a.volume", "5 L"), (5, 36, "basins.a.surface", null),
-                (6, 40, "basins.b.drainsTo", "a"), (6, 46, "basins.b.drainsTo", null), (8, 62, "plan.x.crop", "basil"),
-                (8, 82, "plan.x.density", null),
+                (6, 41, "basins.b.drainsTo", "a"), (6, 46, "basins.b.drainsTo", null), (8, 61, "plan.x.crop", "basil"),
+                (8, 81, "plan.x.density", null),
             ],
             errors.Select(e => (e.Line, e.Column, e.Path, e.Suggestion)));
     }
