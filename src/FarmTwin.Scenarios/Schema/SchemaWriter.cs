@@ -199,7 +199,7 @@ public sealed class SchemaWriter
 
     private static string Description(InputModel input)
     {
-        string text = input.Input.About;
+        string text = input.Input.About.TrimEnd('.') + ".";
         QuantityShape? quantity = Explanation.QuantityIn(input.Shape);
         if (quantity is not null && (double.IsFinite(input.Input.Low) || double.IsFinite(input.Input.High)))
         {

@@ -63,6 +63,19 @@ internal static class QuantityPattern
             yield return Composite(target, Form.Inline);
         }
 
+        if (isPlain && target.Dimension != Dimension.None)
+        {
+            // The other usual structures of the dimension: Btu/h for a power, MJ/m2/d for W/m2.
+            foreach (string usual in DimensionNames.Examples(target))
+            {
+                MeasureUnit unit = QuantityText.Target(usual);
+                if (unit.Words.Count > 1)
+                {
+                    yield return Composite(unit, Form.Inline);
+                }
+            }
+        }
+
         if (target.Substance.Length > 0 && !target.Substance.Contains('/'))
         {
             yield return Composite(target, Form.Suffix);

@@ -105,7 +105,9 @@ internal static class UnitTable
         Power(PowerUnit.Watt, "W"),
         Power(PowerUnit.Kilowatt, "kW"),
         Power(PowerUnit.Megawatt, "MW"),
-        Power(PowerUnit.MechanicalHorsepower, "hp", "HP"),
+
+        // 550 foot-pounds of force a second; the constant of UnitsNet is rounded to 745.69 W.
+        new(["hp", "HP"], PowerDimension, 550 * 0.3048 * 0.45359237 * 9.80665),
 
         Pressure(PressureUnit.Pascal, "Pa"),
         Pressure(PressureUnit.Hectopascal, "hPa"),
