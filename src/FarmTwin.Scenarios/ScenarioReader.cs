@@ -1,0 +1,41 @@
+using FarmTwin.Scenarios.Binding;
+using FarmTwin.Scenarios.Json;
+using FarmTwin.Scenarios.Library;
+
+namespace FarmTwin.Scenarios;
+
+/// <summary>Reads scenario files strictly: all errors at once, each with its place, or a complete description.</summary>
+public static class ScenarioReader
+{
+    /// <summary>Reads a scenario file and the files it extends, and binds it to a description.</summary>
+    /// <typeparam name="T">The root record, declared with <c>Input</c> attributes.</typeparam>
+    /// <param name="path">The file.</param>
+    /// <param name="libraryNames">The names in a folder of the parameter library; left out, those of the shipped library.</param>
+    /// <exception cref="ScenarioException">Something is wrong with a file; carries everything that is.</exception>
+    /// <exception cref="InvalidOperationException">The description itself is declared wrongly (a fault of the program).</exception>
+    public static Scenario<T> Read<T>(string path, Func<string, IReadOnlyList<string>>? libraryNames = null)
+        where T : class
+    {
+        var errors = new List<ScenarioError>();
+        ResolvedScenario resolved = Extends.Resolve(path, errors) ?? throw new ScenarioException(errors);
+        object value = Binder.Bind(typeof(T), resolved.Root, libraryNames ?? ParameterLibrary.Names, errors, out string? currency);
+        return errors.Count == 0
+            ? new Scenario<T>((T)value, resolved, currency)
+            : throw new ScenarioException(InOrder(errors, resolved.Files));
+    }
+
+    /// <summary>Reads and merges without binding: for showing the result and where each value comes from.</summary>
+    /// <param name="path">The file.</param>
+    /// <exception cref="ScenarioException">A file cannot be read or merged.</exception>
+    public static ResolvedScenario Resolve(string path)
+    {
+        var errors = new List<ScenarioError>();
+        ResolvedScenario? resolved = Extends.Resolve(path, errors);
+        return resolved is not null && errors.Count == 0
+            ? resolved
+            : throw new ScenarioException(resolved is null ? errors : InOrder(errors, resolved.Files));
+    }
+
+    private static List<ScenarioError> InOrder(List<ScenarioError> errors, IReadOnlyList<string> files) =>
+        [.. errors.OrderBy(e => files.ToList().IndexOf(e.File)).ThenBy(e => e.Line).ThenBy(e => e.Column)];
+}
