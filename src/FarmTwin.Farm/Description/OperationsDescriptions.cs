@@ -36,58 +36,12 @@ public sealed record FeedingDescription
     public double FirstRationShare { get; init; } = 0.3;
 }
 
-/// <summary>What a dosing rule keeps.</summary>
-public enum DosedQuantity
-{
-    /// <summary>Alkalinity, mg/L as CaCO3.</summary>
-    Alkalinity,
-
-    /// <summary>Nitrate, mg N/L.</summary>
-    Nitrate,
-
-    /// <summary>Potassium, mg/L.</summary>
-    Potassium,
-
-    /// <summary>Calcium, mg/L.</summary>
-    Calcium,
-
-    /// <summary>Magnesium, mg/L.</summary>
-    Magnesium,
-
-    /// <summary>Phosphorus, mg/L.</summary>
-    Phosphorus,
-
-    /// <summary>Sulfate as S, mg/L.</summary>
-    Sulfate,
-
-    /// <summary>Chelated iron, mg/L.</summary>
-    Iron,
-
-    /// <summary>Chloride, mg/L.</summary>
-    Chloride,
-
-    /// <summary>pH, lowered by acid.</summary>
-    HighestPH,
-}
-
-/// <summary>A standing rule: test a basin, and dose supplements in turn until the quantity is kept.</summary>
-public sealed record DosingDescription
+/// <summary>A standing rule: test a basin, and dose supplements in turn until a quantity is kept over its whole loop.</summary>
+public abstract record DosingDescription
 {
     /// <summary>The basin tested and dosed.</summary>
     [Input("basin", "The basin that is tested and dosed", Of = "basins")]
     public required string Basin { get; init; }
-
-    /// <summary>What is kept.</summary>
-    [Input("keep", "What is kept")]
-    public required DosedQuantity Keep { get; init; }
-
-    /// <summary>It is dosed when the test is below this (for the highest pH: above).</summary>
-    [Input("at", "Dosed when a test shows less than this (for the highest pH: more)", Unit = "mg/L", Low = 0, High = 2000)]
-    public required double At { get; init; }
-
-    /// <summary>It is dosed up to this; <see cref="At"/> when left out.</summary>
-    [Input("upTo", "Dosed up to this; to the same value when left out", Unit = "mg/L", Low = 0, High = 2000)]
-    public double? UpTo { get; init; }
 
     /// <summary>Supplements used in turn, dose by dose.</summary>
     [Input("with", "Supplements, used in turn", LibraryFolder = "supplements")]
@@ -96,10 +50,6 @@ public sealed record DosingDescription
     /// <summary>Days between tests.</summary>
     [Input("every", "Time between tests", Unit = "d", Low = 0.25, High = 365)]
     public double EveryDays { get; init; } = 1;
-
-    /// <summary>Largest rise of one dose (mg/L), for alkalinity.</summary>
-    [Input("mostPerDose", "Largest rise by one dose", Unit = "mg/L", Low = 0.01, High = 1000)]
-    public double MostPerDose { get; init; } = 20;
 
     /// <summary>First day.</summary>
     [Input("from", "First day", Unit = "d", Low = 0, High = 3660)]
@@ -116,6 +66,95 @@ public sealed record DosingDescription
     /// <summary>Whether it begins only when the loops are fully coupled.</summary>
     [Input("beginsWhenCoupled", "Whether it begins only when the loops are fully coupled")]
     public bool BeginsWhenCoupled { get; init; }
+}
+
+/// <summary>Keeps alkalinity above a floor with bases.</summary>
+[Kind("keep-alkalinity", "Doses bases when alkalinity is below a floor")]
+public sealed record KeepAlkalinity : DosingDescription
+{
+    /// <summary>The floor, mg/L as CaCO3.</summary>
+    [Input("at", "Dosed when a test shows less than this", Unit = "mg/L as CaCO3", Low = 0, High = 500)]
+    public required double AtMilligramsPerLitre { get; init; }
+
+    /// <summary>Dosed up to this, mg/L as CaCO3.</summary>
+    [Input("upTo", "Dosed up to this", Unit = "mg/L as CaCO3", Low = 0, High = 500)]
+    public required double UpToMilligramsPerLitre { get; init; }
+
+    /// <summary>Largest rise of one dose, mg/L as CaCO3.</summary>
+    [Input("mostPerDose", "Largest rise by one dose", Unit = "mg/L as CaCO3", Low = 0.1, High = 200)]
+    public double MostPerDose { get; init; } = 20;
+}
+
+/// <summary>Keeps nitrate above a floor.</summary>
+[Kind("keep-nitrate", "Doses nutrients when nitrate is below a floor")]
+public sealed record KeepNitrate : DosingDescription
+{
+    /// <summary>The floor, mg N/L.</summary>
+    [Input("at", "Dosed when a test shows less than this", Unit = "mg N/L", Low = 0, High = 500)]
+    public required double AtMilligramsNPerLitre { get; init; }
+
+    /// <summary>Dosed up to this, mg N/L.</summary>
+    [Input("upTo", "Dosed up to this", Unit = "mg N/L", Low = 0, High = 500)]
+    public required double UpToMilligramsNPerLitre { get; init; }
+}
+
+/// <summary>Elements that a rule can keep in solution.</summary>
+public enum KeptElement
+{
+    /// <summary>Phosphorus.</summary>
+    Phosphorus,
+
+    /// <summary>Potassium.</summary>
+    Potassium,
+
+    /// <summary>Calcium.</summary>
+    Calcium,
+
+    /// <summary>Magnesium.</summary>
+    Magnesium,
+
+    /// <summary>Sulfur, as sulfate.</summary>
+    Sulfur,
+
+    /// <summary>Chelated iron.</summary>
+    Iron,
+
+    /// <summary>Chloride.</summary>
+    Chloride,
+}
+
+/// <summary>Keeps an element above a floor.</summary>
+[Kind("keep-element", "Doses a supplement when an element is below a floor")]
+public sealed record KeepElement : DosingDescription
+{
+    /// <summary>The element.</summary>
+    [Input("element", "The element")]
+    public required KeptElement Element { get; init; }
+
+    /// <summary>The floor, mg/L of the element.</summary>
+    [Input("at", "Dosed when a test shows less than this, as the element", Unit = "mg/L", Low = 0, High = 1000)]
+    public required double AtMilligramsPerLitre { get; init; }
+
+    /// <summary>Dosed up to this, mg/L of the element.</summary>
+    [Input("upTo", "Dosed up to this, as the element", Unit = "mg/L", Low = 0, High = 1000)]
+    public required double UpToMilligramsPerLitre { get; init; }
+}
+
+/// <summary>Keeps pH below a ceiling with acid.</summary>
+[Kind("hold-pH", "Doses acid when pH is above a ceiling")]
+public sealed record HoldPH : DosingDescription
+{
+    /// <summary>The ceiling.</summary>
+    [Input("above", "Dosed when a test shows more than this", Unit = "1", Low = 5, High = 9)]
+    public required double AbovePH { get; init; }
+
+    /// <summary>Dosed down to this.</summary>
+    [Input("downTo", "Dosed down to this", Unit = "1", Low = 5, High = 9)]
+    public required double DownToPH { get; init; }
+
+    /// <summary>Largest fall of alkalinity by one dose, mg/L as CaCO3.</summary>
+    [Input("mostPerDose", "Largest fall of alkalinity by one dose", Unit = "mg/L as CaCO3", Low = 0.1, High = 200)]
+    public double MostPerDose { get; init; } = 20;
 }
 
 /// <summary>Ammonium dosing until the filter is cycled.</summary>

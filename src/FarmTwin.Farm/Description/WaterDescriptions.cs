@@ -162,7 +162,7 @@ public sealed record BeadFilterDescription
 
     /// <summary>Medium.</summary>
     [Input("medium", "The medium", LibraryFolder = "media")]
-    public string Medium { get; init; } = "beads";
+    public string Medium { get; init; } = "beads-3mm";
 
     /// <summary>Share of the mature film that the seeded media bring.</summary>
     [Input("matureMedia", "Share of the bed that is mature media from a running farm", Unit = "1", Low = 0, High = 1)]

@@ -8,6 +8,9 @@ namespace FarmTwin.Farm.Operations;
 /// <summary>Standing dosing rules: test, and dose supplements in turn, within the hydroxide limit and a largest rise of pH.</summary>
 public sealed class DosingWork : FarmWork
 {
+    // Below this a supplement is no base whose pH must be watched, eq/kg.
+    private const double LeastBaseEquivalents = 0.1;
+
     private readonly DosingDescription[] _rules;
     private readonly string[] _names;
     private readonly string[] _supplementNames;
@@ -40,32 +43,15 @@ public sealed class DosingWork : FarmWork
             return;
         }
 
-        double value = Measure(dosing.Keep, basin);
-        double want;
-        if (dosing.Keep == DosedQuantity.HighestPH)
+        (double value, double want) = Test(dosing, basin, litres);
+        if (want == 0)
         {
-            if (value <= dosing.At)
-            {
-                return;
-            }
-
-            // At the carbon dioxide that the air sets, alkalinity goes with ten to the pH.
-            double alkalinity = Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin]);
-            want = -Math.Min(dosing.MostPerDose, alkalinity * (1 - Math.Pow(10, (dosing.UpTo ?? dosing.At) - value)));
-        }
-        else
-        {
-            if (value >= dosing.At)
-            {
-                return;
-            }
-
-            want = Math.Min(dosing.MostPerDose, (dosing.UpTo ?? dosing.At) - value);
+            return;
         }
 
         int turn = State.Operations.DosingTurn[rule]++ % dosing.With.Count;
         Supplement supplement = Parts.Supplements[dosing.With[turn]];
-        double grams = GramsFor(dosing.Keep, supplement, want, litres);
+        double grams = GramsFor(dosing, supplement, want, litres);
         grams = Math.Min(grams, LargestGrams(supplement, basin, litres));
         if (grams > 0)
         {
@@ -109,56 +95,77 @@ public sealed class DosingWork : FarmWork
         }
     }
 
-    private double Measure(DosedQuantity keep, int basin) => keep switch
+    // What the test reads, and the rise that is wanted (a fall is negative; 0 for nothing to do).
+    private (double Value, double Want) Test(DosingDescription dosing, int basin, double litres)
     {
-        DosedQuantity.Alkalinity => Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin])
-            + (State.Basins.UndissolvedCarbonateGrams[basin] * UnitConstants.GramsPerKilogram / LoopLitres(basin)),
-        DosedQuantity.HighestPH => State.Basins.PH[basin],
-        _ => LoopMilligramsPerLitre(basin, SubstanceOf(keep)),
+        switch (dosing)
+        {
+            case KeepAlkalinity alkalinity:
+                double undissolved = State.Basins.UndissolvedCarbonateGrams[basin] * UnitConstants.GramsPerKilogram / litres;
+                double now = Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin]) + undissolved;
+                return (now, now < alkalinity.AtMilligramsPerLitre
+                    ? Math.Min(alkalinity.MostPerDose, alkalinity.UpToMilligramsPerLitre - now)
+                    : 0);
+            case KeepNitrate nitrate:
+                return Below(LoopMilligramsPerLitre(basin, Substance.Nitrate), nitrate.AtMilligramsNPerLitre, nitrate.UpToMilligramsNPerLitre);
+            case KeepElement element:
+                return Below(LoopMilligramsPerLitre(basin, SubstanceOf(element.Element)), element.AtMilligramsPerLitre, element.UpToMilligramsPerLitre);
+            case HoldPH hold:
+                double pH = State.Basins.PH[basin];
+                double held = Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin]);
+
+                // At the carbon dioxide that the air sets, alkalinity goes with ten to the pH.
+                return (pH, pH > hold.AbovePH && held > 0
+                    ? -Math.Min(hold.MostPerDose, held * (1 - Math.Pow(10, hold.DownToPH - pH)))
+                    : 0);
+            default:
+                throw new DescriptionException($"The dosing rule '{dosing.GetType().Name}' is not known to this version.");
+        }
+
+        static (double Value, double Want) Below(double value, double floor, double upTo) => (value, value < floor ? upTo - value : 0);
+    }
+
+    private static int SubstanceOf(KeptElement element) => element switch
+    {
+        KeptElement.Phosphorus => Substance.Phosphorus,
+        KeptElement.Potassium => Substance.Potassium,
+        KeptElement.Calcium => Substance.Calcium,
+        KeptElement.Magnesium => Substance.Magnesium,
+        KeptElement.Sulfur => Substance.Sulfate,
+        KeptElement.Iron => Substance.Iron,
+        KeptElement.Chloride => Substance.Chloride,
+        _ => throw new ArgumentOutOfRangeException(nameof(element), element, "This element cannot be kept."),
     };
 
-    private static int SubstanceOf(DosedQuantity keep) => keep switch
+    private static double GramsFor(DosingDescription dosing, Supplement supplement, double rise, double litres)
     {
-        DosedQuantity.Nitrate => Substance.Nitrate,
-        DosedQuantity.Potassium => Substance.Potassium,
-        DosedQuantity.Calcium => Substance.Calcium,
-        DosedQuantity.Magnesium => Substance.Magnesium,
-        DosedQuantity.Phosphorus => Substance.Phosphorus,
-        DosedQuantity.Sulfate => Substance.Sulfate,
-        DosedQuantity.Iron => Substance.Iron,
-        DosedQuantity.Chloride => Substance.Chloride,
-        _ => throw new ArgumentOutOfRangeException(nameof(keep), keep, "This quantity is no substance."),
-    };
-
-    private static double GramsFor(DosedQuantity keep, Supplement supplement, double rise, double litres)
-    {
-        if (keep is DosedQuantity.Alkalinity or DosedQuantity.HighestPH)
+        if (dosing is KeepAlkalinity or HoldPH)
         {
             return BaseDose.GramsForRise(supplement, rise, litres);
         }
 
-        double perKilogram = keep switch
-        {
-            DosedQuantity.Nitrate => supplement.NitrateGramsNPerKilogram,
-            DosedQuantity.Potassium => supplement.PotassiumGramsPerKilogram,
-            DosedQuantity.Calcium => supplement.CalciumGramsPerKilogram,
-            DosedQuantity.Magnesium => supplement.MagnesiumGramsPerKilogram,
-            DosedQuantity.Phosphorus => supplement.PhosphorusGramsPerKilogram,
-            DosedQuantity.Sulfate => supplement.SulfateGramsSPerKilogram,
-            DosedQuantity.Iron => supplement.ChelatedIronGramsPerKilogram,
-            DosedQuantity.Chloride => supplement.ChlorideGramsPerKilogram,
-            _ => 0,
-        };
+        double perKilogram = dosing is KeepElement kept
+            ? kept.Element switch
+            {
+                KeptElement.Phosphorus => supplement.PhosphorusGramsPerKilogram,
+                KeptElement.Potassium => supplement.PotassiumGramsPerKilogram,
+                KeptElement.Calcium => supplement.CalciumGramsPerKilogram,
+                KeptElement.Magnesium => supplement.MagnesiumGramsPerKilogram,
+                KeptElement.Sulfur => supplement.SulfateGramsSPerKilogram,
+                KeptElement.Iron => supplement.ChelatedIronGramsPerKilogram,
+                _ => supplement.ChlorideGramsPerKilogram,
+            }
+            : supplement.NitrateGramsNPerKilogram;
         return perKilogram > 0
             ? rise * litres / perKilogram
-            : throw new DescriptionException($"dosing: '{supplement.Name}' brings none of what the rule keeps ({keep}).");
+            : throw new DescriptionException($"dosing: '{supplement.Name}' brings none of what the rule keeps.");
     }
 
     // The hydroxide limit of the carbonate system, and no more than a set rise of pH.
     private double LargestGrams(Supplement supplement, int basin, double litres)
     {
         double limit = BaseDose.LargestGrams(supplement, State.Basins.CarbonDioxideMoles[basin], litres, Parts.Dosing);
-        if (supplement.AlkalinityEquivalentsPerKilogram <= 0 || supplement.DissolvesSlowly)
+        if (supplement.AlkalinityEquivalentsPerKilogram < LeastBaseEquivalents || supplement.DissolvesSlowly)
         {
             return limit;
         }

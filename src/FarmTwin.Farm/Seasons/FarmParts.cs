@@ -4,6 +4,7 @@ using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Fish;
 using FarmTwin.Farm.Library;
+using FarmTwin.Farm.Operations;
 using FarmTwin.Farm.Plants;
 using FarmTwin.Farm.Solids;
 using FarmTwin.Farm.Water;

@@ -12,7 +12,7 @@ internal static class FishLibrary
 
     public static readonly FishParameters Blue = FishParameters.From(ParameterLibrary.Load("fish", "blue-tilapia"));
 
-    public static readonly FeedComposition Feed = FeedComposition.From(ParameterLibrary.Load("processes", "feed"));
+    public static readonly FeedComposition Feed = FeedComposition.From(ParameterLibrary.Load("feeds", "tilapia-32"));
 
     /// <summary>Clean water with plenty of oxygen.</summary>
     public static FishWater Clean(double temperatureCelsius) => new(temperatureCelsius, 7, 0, 0, 0, 50);

@@ -9,7 +9,7 @@ public class FishLibraryTests
     private static readonly ParameterSet[] Sets =
     [
         ParameterLibrary.Load("fish", "nile-tilapia"), ParameterLibrary.Load("fish", "red-tilapia"),
-        ParameterLibrary.Load("fish", "blue-tilapia"), ParameterLibrary.Load("processes", "feed"),
+        ParameterLibrary.Load("fish", "blue-tilapia"), ParameterLibrary.Load("feeds", "tilapia-32"),
     ];
 
     [Fact]

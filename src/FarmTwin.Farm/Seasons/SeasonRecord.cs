@@ -1,0 +1,471 @@
+using FarmTwin.Engine;
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Equipment;
+using FarmTwin.Farm.Fish;
+using FarmTwin.Farm.Plants;
+using FarmTwin.Farm.Solids;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Seasons;
+
+/// <summary>What a season leaves behind: a row a day, a row an hour, and the peaks of the hourly means.</summary>
+/// <remarks>A loop's figure is the mean over its basins by volume; a tank figure is the worst tank's.</remarks>
+public sealed class SeasonRecord
+{
+    private static readonly BasinUse[] FishLoop = [BasinUse.FishTank, BasinUse.Filter, BasinUse.FishSump];
+    private static readonly BasinUse[] PlantLoop = [BasinUse.PlantSump, BasinUse.Lane, BasinUse.Trough];
+
+    private readonly FarmContext _farm;
+    private readonly List<Column> _columns = [];
+    private readonly List<Column> _hourColumns = [];
+    private readonly int[] _fish;
+    private readonly int[] _plant;
+    private readonly int[] _tanks;
+    private readonly int _plantSump;
+    private readonly double[] _marks;
+    private double _fishAlkalinity;
+
+    /// <summary>Prepares the record of a season.</summary>
+    public SeasonRecord(FarmContext farm)
+    {
+        ArgumentNullException.ThrowIfNull(farm);
+        _farm = farm;
+        BasinDescription[] basins = farm.Parts.Basins;
+        _fish = [.. Indexes(basins, FishLoop)];
+        _plant = [.. Indexes(basins, PlantLoop)];
+        _tanks = [.. Indexes(basins, [BasinUse.FishTank])];
+        _plantSump = Array.FindIndex(basins, b => b.Use == BasinUse.PlantSump);
+        AddWaterColumns();
+        AddHouseColumns();
+        AddStateColumns();
+        AddFlowColumns();
+        AddHourColumns();
+        Days = new Recorder([.. _columns.Select(c => c.Recorded)], (int)farm.Parts.Farm.LengthDays + 1);
+        Hours = new Recorder([.. _hourColumns.Select(c => c.Recorded)], ((int)farm.Parts.Farm.LengthDays * 24) + 1);
+        _marks = new double[_columns.Count];
+        Peaks = new Peak[_hourColumns.Count];
+    }
+
+    /// <summary>A row a day.</summary>
+    public Recorder Days { get; }
+
+    /// <summary>A row an hour.</summary>
+    public Recorder Hours { get; }
+
+    /// <summary>Highest and lowest hourly mean of every column of <see cref="Hours"/>.</summary>
+    public Peak[] Peaks { get; }
+
+    /// <summary>Adds a step.</summary>
+    public void Step(double seconds)
+    {
+        Basins basins = _farm.State.Basins;
+        _fishAlkalinity = Alkalinity.MilligramsCalciumCarbonatePerLitre(LoopMean(_fish, basins.Alkalinity));
+        for (int i = 0; i < _columns.Count; i++)
+        {
+            if (_columns[i].Recorded.Kind is ColumnKind.Mean or ColumnKind.Minimum or ColumnKind.Maximum)
+            {
+                Days.Accumulate(i, _columns[i].Value(), seconds);
+            }
+        }
+
+        for (int i = 0; i < _hourColumns.Count; i++)
+        {
+            Hours.Accumulate(i, _hourColumns[i].Value(), seconds);
+        }
+    }
+
+    /// <summary>Ends an hour, where the clock stands at one.</summary>
+    public void Instant(long seconds)
+    {
+        if (seconds == 0 || seconds % 3600 != 0 || seconds == _lastHour)
+        {
+            return;
+        }
+
+        _lastHour = seconds;
+        Hours.CloseRow();
+        ReadOnlySpan<double> row = Hours.Row(Hours.RowCount - 1);
+        for (int i = 0; i < row.Length; i++)
+        {
+            Peaks[i] = Peaks[i].With(row[i], seconds);
+        }
+    }
+
+    /// <summary>Ends a day.</summary>
+    public void Day()
+    {
+        for (int i = 0; i < _columns.Count; i++)
+        {
+            switch (_columns[i].Recorded.Kind)
+            {
+                case ColumnKind.Instant:
+                    Days.Accumulate(i, _columns[i].Value(), 0);
+                    break;
+                case ColumnKind.Sum:
+                    double now = _columns[i].Value();
+                    Days.Accumulate(i, now - _marks[i], 0);
+                    _marks[i] = now;
+                    break;
+                default:
+                    break;
+            }
+        }
+
+        Days.CloseRow();
+    }
+
+    /// <summary>Takes over another record.</summary>
+    public void CopyFrom(SeasonRecord other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        Days.CopyFrom(other.Days);
+        Hours.CopyFrom(other.Hours);
+        other._marks.CopyTo(_marks, 0);
+        other.Peaks.CopyTo(Peaks, 0);
+        _lastHour = other._lastHour;
+    }
+
+    private long _lastHour = -1;
+
+    private void AddWaterColumns()
+    {
+        Basins basins = _farm.State.Basins;
+        Mean("fish_water_C", "°C", () => LoopMean(_tanks, basins.Celsius));
+        Add("fish_water_lowest_C", "°C", ColumnKind.Minimum, () => LoopMean(_tanks, basins.Celsius));
+        Mean("plant_water_C", "°C", () => LoopMean(_plant, basins.Celsius));
+        Mean("oxygen_tanks_mg_per_L", "mg/L", () => Lowest(Substance.Oxygen));
+        Add("oxygen_tanks_lowest_mg_per_L", "mg/L", ColumnKind.Minimum, () => Lowest(Substance.Oxygen));
+        Mean("oxygen_plant_loop_mg_per_L", "mg/L", () => Loop(_plant, Substance.Oxygen));
+        Mean("tan_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Tan));
+        Add("tan_tanks_highest_mgN_per_L", "mg N/L", ColumnKind.Maximum, () => Highest(Substance.Tan));
+        Add("ammonia_unionized_tanks_highest_mgN_per_L", "mg N/L", ColumnKind.Maximum, Unionized);
+        Mean("nitrite_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Nitrite));
+        Mean("nitrate_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Nitrate));
+        Mean("nitrate_plant_loop_mgN_per_L", "mg N/L", () => Loop(_plant, Substance.Nitrate));
+        Mean("tan_plant_loop_mgN_per_L", "mg N/L", () => Loop(_plant, Substance.Tan));
+        Mean("pH_fish_loop", "1", () => LoopMean(_tanks, basins.PH));
+        Mean("pH_plant_loop", "1", () => _plantSump >= 0 ? basins.PH[_plantSump] : double.NaN);
+        Mean("alkalinity_fish_loop_mgCaCO3_per_L", "mg/L as CaCO3", () => _fishAlkalinity);
+        Mean("alkalinity_plant_loop_mgCaCO3_per_L", "mg/L as CaCO3",
+            () => Alkalinity.MilligramsCalciumCarbonatePerLitre(LoopMean(_plant, basins.Alkalinity)));
+        Mean("carbon_dioxide_tanks_mg_per_L", "mg/L", () => LoopMean(_tanks, basins.CarbonDioxideMoles) * 44010);
+        foreach ((int[] loop, string name) in new[] { (_fish, "fish_loop"), (_plant, "plant_loop") })
+        {
+            Mean($"phosphorus_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Phosphorus));
+            Mean($"potassium_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Potassium));
+            Mean($"calcium_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Calcium));
+            Mean($"magnesium_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Magnesium));
+            Mean($"sulfate_{name}_mgS_per_L", "mg S/L", () => Loop(loop, Substance.Sulfate));
+            Mean($"sodium_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Sodium));
+            Mean($"chloride_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Chloride));
+            Mean($"iron_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Iron));
+        }
+
+        Instant("conductivity_fish_loop_uS_per_cm", "µS/cm", () => Conductance(_tanks.Length > 0 ? _tanks[0] : -1));
+        Instant("conductivity_plant_loop_uS_per_cm", "µS/cm", () => Conductance(_plantSump));
+        Mean("solids_fish_loop_mg_per_L", "mg/L", () => Solids(_fish));
+    }
+
+    private void AddHouseColumns()
+    {
+        Climate.HouseState house = _farm.State.House;
+        Mean("outside_air_C", "°C", () => house.OutsideCelsius);
+        Add("outside_air_lowest_C", "°C", ColumnKind.Minimum, () => house.OutsideCelsius);
+        Mean("house_air_C", "°C", () => house.AirCelsius);
+        Add("house_air_lowest_C", "°C", ColumnKind.Minimum, () => house.AirCelsius);
+        Add("house_air_highest_C", "°C", ColumnKind.Maximum, () => house.AirCelsius);
+        Mean("house_humidity_percent", "%", () => house.RelativeHumidityPercent);
+        Instant("daylight_at_crop_mol_per_m2", "mol/m2/d", () => house.NaturalMolesToday);
+        Instant("lamp_light_at_crop_mol_per_m2", "mol/m2/d", () => house.LampMolesToday);
+    }
+
+    private void AddStateColumns()
+    {
+        FarmState state = _farm.State;
+        FarmParts parts = _farm.Parts;
+        Instant("fish_number", "fish", () => SumCohorts(-1, c => c.Number));
+        Instant("fish_biomass_kg", "kg", () => SumCohorts(-1, c => c.BiomassGrams) / 1000);
+        foreach (int tank in _tanks)
+        {
+            string name = parts.BasinNames[tank];
+            Instant($"biomass_{name}_kg", "kg", () => SumCohorts(tank, c => c.BiomassGrams) / 1000);
+            Instant($"mean_weight_{name}_g", "g", () => SumCohorts(tank, c => c.Number) is > 0 and var n
+                ? SumCohorts(tank, c => c.BiomassGrams) / n
+                : double.NaN);
+        }
+
+        for (int f = 0; f < parts.Filters.Length; f++)
+        {
+            int filter = f;
+            int basin = parts.FilterBasin[f];
+            string name = parts.FilterNames[f];
+            Instant($"ammonia_oxidizers_{name}_share", "1",
+                () => state.Basins.AmmoniaOxidizers[basin] / parts.Nitrification.AmmoniaOxidizers.MaximumBiomassGramsCodPerSquareMetre);
+            Instant($"nitrite_oxidizers_{name}_share", "1",
+                () => state.Basins.NitriteOxidizers[basin] / parts.Nitrification.NitriteOxidizers.MaximumBiomassGramsCodPerSquareMetre);
+            Add($"flow_{name}_share", "1", ColumnKind.Minimum, () => BeadBed.FlowShare(
+                parts.Solids, Operations.FilterCare.HeldKilogramsPerCubicMetre(_farm, filter)));
+        }
+
+        for (int m = 0; m < parts.Mineralizers.Length; m++)
+        {
+            int basin = parts.MineralizerBasin[m];
+            string name = parts.Mineralizers[m].Basin;
+            Instant($"water_{name}_L", "L", () => state.Basins.Litres[basin]);
+            Instant($"solids_{name}_g_per_L", "g/L", () => state.Basins.Litres[basin] > 0 ? state.Basins.SolidsGrams(basin) / state.Basins.Litres[basin] : 0);
+            Instant($"nitrate_{name}_mgN_per_L", "mg N/L", () => state.Basins.MilligramsPerLitre(basin, Substance.Nitrate));
+            Instant($"tan_{name}_mgN_per_L", "mg N/L", () => state.Basins.MilligramsPerLitre(basin, Substance.Tan));
+            Instant($"pH_{name}", "1", () => state.Basins.PH[basin]);
+        }
+
+        for (int c = 0; c < parts.Crops.Length; c++)
+        {
+            int crop = c;
+            string name = parts.CropNames[c];
+            Instant($"standing_{name}_plants", "plants", () => Standing(crop));
+            Instant($"boards_{name}", "boards", () => Boards(crop));
+            Instant($"head_weight_{name}_g", "g", () => state.Growing.LastHeadGrams[crop]);
+            Instant($"oldest_board_{name}_g", "g", () => OldestBoard(crop));
+            Sum($"heads_{name}", "heads", () => state.Growing.HeadsHarvested[crop]);
+            Sum($"saleable_{name}_kg", "kg", () => state.Growing.SaleableGrams[crop] / 1000);
+        }
+    }
+
+    private void AddFlowColumns()
+    {
+        FarmState state = _farm.State;
+        Sum("feed_kg", "kg", () => state.Totals.FeedGrams / 1000);
+        Sum("fish_sold_kg", "kg", () => state.Totals.FishSoldGrams / 1000);
+        Sum("fish_sold", "fish", () => state.Totals.FishSold);
+        Sum("fish_died", "fish", () => state.Totals.FishDied);
+        Sum("nitrified_gN", "g N", () => state.Totals.NitrifiedGrams);
+        Sum("denitrified_gN", "g N", () => state.Totals.DenitrifiedGrams);
+        Sum("plant_uptake_gN", "g N", () => state.Totals.PlantNitrogenGrams);
+        Sum("decanted_L", "L", () => state.Totals.DecantedLitres);
+        Sum("solids_carried_g", "g", () => state.Totals.SolidsCarriedGrams);
+        Sum("source_water_L", "L", () => state.Totals.SourceLitres);
+        Sum("evaporation_L", "L", () => state.Totals.EvaporatedLitres);
+        Sum("transpiration_L", "L", () => state.Totals.TranspiredLitres);
+        Sum("water_heat_kWh", "kWh", () => state.Totals.WaterHeatMegajoules / UnitConstants.MegajoulesPerKilowattHour);
+        Sum("air_heat_kWh", "kWh", () => state.Totals.AirHeatMegajoules / UnitConstants.MegajoulesPerKilowattHour);
+        Sum("electricity_kWh", "kWh", () => state.Totals.PumpKilowattHours + state.Totals.BlowerKilowattHours
+            + state.Totals.LampKilowattHours + state.Totals.NurseryKilowattHours);
+        Mean("exchange_L_per_h", "L/h", () => state.ValveFlow.Length > 0 ? state.ValveFlow[0] : 0);
+    }
+
+    private void AddHourColumns()
+    {
+        Basins basins = _farm.State.Basins;
+        Hour("tan_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Tan));
+        Hour("nitrite_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Nitrite));
+        Hour("ammonia_unionized_tanks_mgN_per_L", "mg N/L", Unionized);
+        Hour("oxygen_tanks_mg_per_L", "mg/L", () => Lowest(Substance.Oxygen));
+        Hour("fish_water_C", "°C", () => LoopMean(_tanks, basins.Celsius));
+        Hour("plant_water_C", "°C", () => LoopMean(_plant, basins.Celsius));
+        Hour("nitrate_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Nitrate));
+        Hour("nitrate_plant_loop_mgN_per_L", "mg N/L", () => Loop(_plant, Substance.Nitrate));
+        Hour("pH_fish_loop", "1", () => LoopMean(_tanks, basins.PH));
+        Hour("pH_plant_loop", "1", () => _plantSump >= 0 ? basins.PH[_plantSump] : double.NaN);
+        Hour("carbon_dioxide_tanks_mg_per_L", "mg/L", () => LoopMean(_tanks, basins.CarbonDioxideMoles) * 44010);
+        Hour("house_air_C", "°C", () => _farm.State.House.AirCelsius);
+        Hour("outside_air_C", "°C", () => _farm.State.House.OutsideCelsius);
+        Hour("daylight_umol_per_m2_s", "µmol/m2/s", () => _farm.State.House.NaturalPhotons);
+    }
+
+    private void Mean(string name, string unit, Func<double> value) => Add(name, unit, ColumnKind.Mean, value);
+
+    private void Instant(string name, string unit, Func<double> value) => Add(name, unit, ColumnKind.Instant, value);
+
+    private void Sum(string name, string unit, Func<double> value) => Add(name, unit, ColumnKind.Sum, value);
+
+    private void Add(string name, string unit, ColumnKind kind, Func<double> value) =>
+        _columns.Add(new Column(new RecordedColumn(name, unit, kind), value));
+
+    private void Hour(string name, string unit, Func<double> value) =>
+        _hourColumns.Add(new Column(new RecordedColumn(name, unit, ColumnKind.Mean), value));
+
+    private static IEnumerable<int> Indexes(BasinDescription[] basins, BasinUse[] uses) =>
+        Enumerable.Range(0, basins.Length).Where(b => uses.Contains(basins[b].Use));
+
+    private double Loop(int[] loop, int substance)
+    {
+        double grams = 0;
+        double litres = 0;
+        foreach (int b in loop)
+        {
+            grams += _farm.State.Basins.Grams[WaterStep.At(b, substance)];
+            litres += _farm.State.Basins.Litres[b];
+        }
+
+        return litres > 0 ? grams * UnitConstants.GramsPerKilogram / litres : double.NaN;
+    }
+
+    private double LoopMean(int[] loop, double[] values)
+    {
+        double sum = 0;
+        double litres = 0;
+        foreach (int b in loop)
+        {
+            sum += values[b] * _farm.State.Basins.Litres[b];
+            litres += _farm.State.Basins.Litres[b];
+        }
+
+        return litres > 0 ? sum / litres : double.NaN;
+    }
+
+    private double Solids(int[] loop)
+    {
+        double grams = 0;
+        double litres = 0;
+        foreach (int b in loop)
+        {
+            grams += _farm.State.Basins.SolidsGrams(b);
+            litres += _farm.State.Basins.Litres[b];
+        }
+
+        return litres > 0 ? grams * UnitConstants.GramsPerKilogram / litres : double.NaN;
+    }
+
+    private double Lowest(int substance)
+    {
+        double lowest = double.PositiveInfinity;
+        foreach (int b in _tanks)
+        {
+            lowest = Math.Min(lowest, _farm.State.Basins.MilligramsPerLitre(b, substance));
+        }
+
+        return lowest;
+    }
+
+    private double Highest(int substance)
+    {
+        double highest = 0;
+        foreach (int b in _tanks)
+        {
+            highest = Math.Max(highest, _farm.State.Basins.MilligramsPerLitre(b, substance));
+        }
+
+        return highest;
+    }
+
+    private double Unionized()
+    {
+        Basins basins = _farm.State.Basins;
+        double highest = 0;
+        foreach (int b in _tanks)
+        {
+            highest = Math.Max(highest, basins.MilligramsPerLitre(b, Substance.Tan) * Ammonia.UnionizedFraction(basins.PH[b], basins.Celsius[b]));
+        }
+
+        return highest;
+    }
+
+    private double Conductance(int basin)
+    {
+        if (basin < 0 || _farm.State.Basins.Litres[basin] <= 0)
+        {
+            return double.NaN;
+        }
+
+        Basins basins = _farm.State.Basins;
+        Ions ions = basins.IonsOf(basin);
+        return Conductivity.MicrosiemensPerCentimetreAt25(
+            ions,
+            basins.Grams[WaterStep.At(basin, Substance.InorganicCarbon)] / basins.Litres[basin] / UnitConstants.AtomicWeight.Carbon,
+            basins.PH[basin],
+            CarbonateConstants.At(basins.Celsius[basin]),
+            IonicStrength.MolesPerLitre(ions));
+    }
+
+    private double SumCohorts(int tank, Func<Cohort, double> value)
+    {
+        double sum = 0;
+        for (int b = 0; b < _farm.State.Cohorts.Length; b++)
+        {
+            if (tank < 0 || tank == b)
+            {
+                foreach (Cohort cohort in _farm.State.Cohorts[b])
+                {
+                    sum += value(cohort);
+                }
+            }
+        }
+
+        return sum;
+    }
+
+    private double Standing(int crop)
+    {
+        GrowingState growing = _farm.State.Growing;
+        double plants = 0;
+        foreach (NurseryTray tray in growing.Trays)
+        {
+            plants += tray.Crop == crop ? tray.Lot.Plants : 0;
+        }
+
+        foreach (TransplantTrough trough in growing.Troughs)
+        {
+            plants += trough.Standing(crop);
+        }
+
+        for (int l = 0; l < growing.Lanes.Length; l++)
+        {
+            plants += growing.Lanes[l].Count > 0 && growing.Lanes[l][0].Crop == crop ? growing.Lanes[l].Standing : 0;
+        }
+
+        return plants;
+    }
+
+    private double Boards(int crop)
+    {
+        int boards = 0;
+        foreach (RaftLane lane in _farm.State.Growing.Lanes)
+        {
+            boards += lane.Count > 0 && lane[0].Crop == crop ? lane.Count : 0;
+        }
+
+        return boards;
+    }
+
+    private double OldestBoard(int crop)
+    {
+        double grams = double.NaN;
+        double sown = double.PositiveInfinity;
+        foreach (RaftLane lane in _farm.State.Growing.Lanes)
+        {
+            if (lane.Count > 0 && lane[0].Crop == crop && lane[0].SownDay < sown)
+            {
+                sown = lane[0].SownDay;
+                grams = lane.ExitFreshGramsPerPlant(_farm.Parts.Crops[crop]);
+            }
+        }
+
+        return grams;
+    }
+
+    private readonly record struct Column(RecordedColumn Recorded, Func<double> Value);
+}
+
+/// <summary>Highest and lowest hourly mean of a quantity, and when.</summary>
+/// <param name="Highest">Highest hourly mean.</param>
+/// <param name="HighestSeconds">End of its hour.</param>
+/// <param name="Lowest">Lowest hourly mean.</param>
+/// <param name="LowestSeconds">End of its hour.</param>
+public readonly record struct Peak(double Highest, long HighestSeconds, double Lowest, long LowestSeconds)
+{
+    /// <summary>With another hour.</summary>
+    public Peak With(double value, long seconds)
+    {
+        if (double.IsNaN(value))
+        {
+            return this;
+        }
+
+        bool first = HighestSeconds == 0;
+        return new Peak(
+            first || value > Highest ? value : Highest,
+            first || value > Highest ? seconds : HighestSeconds,
+            first || value < Lowest ? value : Lowest,
+            first || value < Lowest ? seconds : LowestSeconds);
+    }
+}
