@@ -98,7 +98,7 @@ public sealed class HouseProcess
         double natural = Par.Inside(
             Par.PpfdFromRadiation(weather.RadiationWattsPerSquareMetre, _farm.Parts.Climate.ParShare),
             _cover.ParTransmission,
-            _farm.Parts.Farm.House.ShadeShare);
+            _farm.State.House.ShadeShare);
         Array.Clear(_farm.LampPhotons);
         _lampWatts = 0;
         double litLamps = 0;
@@ -130,7 +130,7 @@ public sealed class HouseProcess
 
         _nurseryWatts = nursery is null ? 0 : nursery.Tiers * nursery.PowerPerTierWatts * nurseryLit;
         double nurseryCelsius = nursery is null ? state.AirCelsius : Math.Max(state.AirCelsius, nursery.AtLeastCelsius);
-        double inside = _cover.SolarTransmission * (1 - _farm.Parts.Farm.House.ShadeShare)
+        double inside = _cover.SolarTransmission * (1 - _farm.State.House.ShadeShare)
             * weather.RadiationWattsPerSquareMetre * UnitConstants.SecondsPerHour / 1e6;
         state.NaturalPhotons = natural;
         state.NaturalMolesToday += Par.LightIntegral(natural, step.Hours);
@@ -163,7 +163,7 @@ public sealed class HouseProcess
         double conductance = 0;
         double weighted = 0;
         double evaporation = 0;
-        double insideWatts = _cover.SolarTransmission * (1 - parts.Farm.House.ShadeShare) * weather.RadiationWattsPerSquareMetre;
+        double insideWatts = _cover.SolarTransmission * (1 - state.ShadeShare) * weather.RadiationWattsPerSquareMetre;
         for (int b = 0; b < parts.Basins.Length; b++)
         {
             (double sensible, double vapour) = AddSurface(b, state);
@@ -191,7 +191,7 @@ public sealed class HouseProcess
             step.Hours,
             hour + (step.Hours / 2) < today.SunriseHours || hour + (step.Hours / 2) > today.SunsetHours)
         {
-            ShadeShare = parts.Farm.House.ShadeShare,
+            ShadeShare = state.ShadeShare,
         });
         state.OutsideCelsius = weather.TemperatureCelsius;
         for (int b = 0; b < parts.Basins.Length; b++)

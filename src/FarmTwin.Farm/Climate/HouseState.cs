@@ -36,10 +36,14 @@ public sealed class HouseState
     /// <summary>Hours of today.</summary>
     public double HoursToday { get; set; }
 
+    /// <summary>Share of the light that shade keeps out.</summary>
+    public double ShadeShare { get; set; }
+
     /// <summary>Takes over another's state.</summary>
     public void CopyFrom(HouseState other)
     {
         ArgumentNullException.ThrowIfNull(other);
+        ShadeShare = other.ShadeShare;
         AirCelsius = other.AirCelsius;
         VapourPressureKilopascal = other.VapourPressureKilopascal;
         FloorCelsius = other.FloorCelsius;

@@ -151,7 +151,31 @@ public sealed record CropPlanDescription
     [Input("leastLaneTime", "A board is harvested after at least", Unit = "d", Low = 0, High = 200)]
     public double LeastLaneDays { get; init; } = 18;
 
+    /// <summary>A board waits until its heads weigh this much, g; the low end of the crop's saleable band when left out.</summary>
+    [Input("leastWeight", "A board waits until its heads weigh this much; the low end of the crop's saleable band when left out", Unit = "g", Low = 0, High = 5000)]
+    public double? LeastWeightGrams { get; init; }
+
+    /// <summary>Changes of the plan through the year, by name.</summary>
+    [Input("changes", "Changes of sowing and harvest through the year")]
+    public IReadOnlyDictionary<string, CropPlanChange> Changes { get; init; } = new Dictionary<string, CropPlanChange>();
+
     /// <summary>Boards are harvested on these days of the week, 1 = Monday.</summary>
     [Input("harvestDays", "Days of the week on which boards are harvested, 1 = Monday", Unit = "1", Low = 1, High = 7)]
     public IReadOnlyList<double> HarvestWeekdays { get; init; } = [2, 5];
+}
+
+/// <summary>From a day on, another number of cells and boards.</summary>
+public sealed record CropPlanChange
+{
+    /// <summary>From this day.</summary>
+    [Input("from", "From this day on", Unit = "d", Low = 0, High = 3660)]
+    public required double FromDay { get; init; }
+
+    /// <summary>Cells sown each time.</summary>
+    [Input("sow", "Cells sown each time", Low = 0, High = 100000)]
+    public required int CellsPerSowing { get; init; }
+
+    /// <summary>Boards a week.</summary>
+    [Input("boardsPerWeek", "Boards harvested and planted anew a week", Unit = "1", Low = 0, High = 1000)]
+    public required double BoardsPerWeek { get; init; }
 }

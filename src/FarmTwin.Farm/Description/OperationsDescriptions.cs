@@ -461,3 +461,12 @@ public sealed record ChangeWater : PlannedEvent
     [Input("amount", "Amount", Unit = "L", Low = 0, High = 1e6)]
     public required double Litres { get; init; }
 }
+
+/// <summary>Draws or takes off shade.</summary>
+[Kind("set-shade", "Sets the share of the light that shade keeps out")]
+public sealed record SetShade : PlannedEvent
+{
+    /// <summary>Share kept out.</summary>
+    [Input("share", "Share of the light kept out", Unit = "1", Low = 0, High = 0.9)]
+    public required double Share { get; init; }
+}

@@ -8,7 +8,8 @@ namespace FarmTwin.Farm.Equipment;
 /// <remarks>
 /// Pumps set their flow. A basin without a pump overflows at its normal level and passes on what comes in; a basin from which a
 /// pump draws is a sump: its level varies, a float valve fills it up, and it overflows at the brim. Volumes are exact:
-/// V₁ = V₀ + dt (in − out − loss + top-up − spill). Coupled and decoupled are settings of one network's valves. Workspace of one
+/// V₁ = V₀ + dt (in − out − loss + top-up − spill). A valved overflow pipe from one sump to another is a level line: while its valve is
+/// open it carries what stands above the normal level. Coupled and decoupled are settings of one network's valves. Workspace of one
 /// run, not thread-safe; nothing is allocated after construction.
 /// </remarks>
 public sealed class FlowNetwork
@@ -124,7 +125,7 @@ public sealed class FlowNetwork
             Route(litres, valveFlow, hours);
         }
 
-        Levels(litres, hours);
+        Levels(litres, valveFlow, hours);
     }
 
     private void Route(ReadOnlySpan<double> litres, ReadOnlySpan<double> valveFlow, double hours)
@@ -190,7 +191,7 @@ public sealed class FlowNetwork
         Array.Clear(_valveTotals);
         for (int p = 0; p < _from.Length; p++)
         {
-            if (_valve[p] >= 0)
+            if (_valve[p] >= 0 && !_isSump[_from[p]])
             {
                 _valveTotals[(_valve[p] * _basins.Length) + _to[p]] += _outflow[_from[p]];
             }
@@ -198,7 +199,7 @@ public sealed class FlowNetwork
 
         for (int p = 0; p < _from.Length; p++)
         {
-            if (_valve[p] < 0)
+            if (_valve[p] < 0 || _isSump[_from[p]])
             {
                 continue;
             }
@@ -247,7 +248,7 @@ public sealed class FlowNetwork
         return limited;
     }
 
-    private void Levels(ReadOnlySpan<double> litres, double hours)
+    private void Levels(ReadOnlySpan<double> litres, ReadOnlySpan<double> valveFlow, double hours)
     {
         Array.Clear(Spill);
         for (int b = 0; b < _basins.Length; b++)
@@ -265,6 +266,14 @@ public sealed class FlowNetwork
             LitresAfter[b] = after;
         }
 
+        for (int p = 0; p < _from.Length; p++)
+        {
+            if (_valve[p] >= 0 && _isSump[_from[p]] && valveFlow[_valve[p]] > 0)
+            {
+                LevelOut(p, valveFlow[_valve[p]], hours);
+            }
+        }
+
         for (int b = 0; b < _basins.Length; b++)
         {
             if (LitresAfter[b] > _brim[b])
@@ -274,6 +283,28 @@ public sealed class FlowNetwork
 
             LitresAfter[b] = Math.Max(0, LitresAfter[b]);
         }
+    }
+
+    private void LevelOut(int pipe, double largestFlow, double hours)
+    {
+        int from = _from[pipe];
+        int to = _to[pipe];
+        double above = LitresAfter[from] - _basins[from].VolumeLitres;
+        double moved = Math.Min(Math.Min(above, largestFlow * hours), _brim[to] - LitresAfter[to]);
+        if (moved <= 0)
+        {
+            return;
+        }
+
+        EdgeFlow[pipe] += moved / hours;
+        _outflow[from] += moved / hours;
+        LitresAfter[from] -= moved;
+        LitresAfter[to] += moved;
+
+        // What comes over the line need not come from the source.
+        double saved = Math.Min(TopUp[to] * hours, moved);
+        TopUp[to] -= saved / hours;
+        LitresAfter[to] -= saved;
     }
 
     // At the brim a sump runs over into its overflow pipe, or else out of the farm.
@@ -365,6 +396,16 @@ public sealed class FlowNetwork
             if (_pumped[p])
             {
                 throw new DescriptionException($"pipes.{pipe}: a valve diverts an overflow; put it on the overflow pipe, not on a pumped one.");
+            }
+
+            if (_isSump[_from[p]])
+            {
+                if (!_isSump[_to[p]])
+                {
+                    throw new DescriptionException($"pipes.{pipe}: a level line joins two sumps, but '{names[_to[p]]}' has no pump.");
+                }
+
+                continue;
             }
 
             if (!Pipes.Any(r => _from[r] == _from[p] && !_pumped[r] && _valve[r] < 0))

@@ -27,10 +27,11 @@ public sealed class CropWork : FarmWork
         CropPlanDescription plan = Parts.CropPlans[crop];
         double places = (double)nursery.Tiers * nursery.TraysPerTier * nursery.CellsPerTray;
         double standing = Growing.Trays.Sum(t => t.Cells);
-        double cells = Math.Min(plan.CellsPerSowing, places - standing);
-        if (cells < plan.CellsPerSowing)
+        int wanted = ChangeAt(plan, seconds)?.CellsPerSowing ?? plan.CellsPerSowing;
+        double cells = Math.Min(wanted, places - standing);
+        if (cells < wanted)
         {
-            Log.Add(seconds, "nursery full", Parts.CropNames[crop], plan.CellsPerSowing - cells, "cells", "the nursery has no more trays free");
+            Log.Add(seconds, "nursery full", Parts.CropNames[crop], wanted - cells, "cells", "the nursery has no more trays free");
         }
 
         if (cells <= 0)
@@ -97,8 +98,12 @@ public sealed class CropWork : FarmWork
         CropPlanDescription plan = Parts.CropPlans[crop];
         double day = DayOf(seconds);
         double ripeAge = plan.NurseryDays + plan.TroughDays + plan.LeastLaneDays - 0.5;
+        double perWeek = ChangeAt(plan, seconds)?.BoardsPerWeek ?? plan.BoardsPerWeek;
+        double leastGrams = plan.LeastWeightGrams ?? Parts.Crops[crop].SaleableFreshGramsLow;
+
+        // Boards that could not be moved are made up for later, but never more than a week's.
         Growing.BoardsOwed[crop] = Math.Min(
-            Growing.BoardsOwed[crop] + (plan.BoardsPerWeek / plan.HarvestWeekdays.Count), Math.Max(1, plan.BoardsPerWeek));
+            Growing.BoardsOwed[crop] + (perWeek / plan.HarvestWeekdays.Count), Math.Max(1, perWeek));
         _plants.Settle();
         int harvested = 0;
         int planted = 0;
@@ -106,6 +111,7 @@ public sealed class CropWork : FarmWork
         double grams = 0;
         double age = 0;
         bool shortOfSeedlings = false;
+        bool light = false;
         while (Growing.BoardsOwed[crop] >= 1)
         {
             int lane = NextLane(crop);
@@ -115,7 +121,9 @@ public sealed class CropWork : FarmWork
             }
 
             RaftLane boards = Growing.Lanes[lane];
-            bool ripe = boards.Count > 0 && boards.ExitAgeDays(day) >= ripeAge;
+            bool old = boards.Count > 0 && boards.ExitAgeDays(day) >= ripeAge;
+            bool ripe = old && boards.ExitFreshGramsPerPlant(Parts.Crops[crop]) >= leastGrams;
+            light |= old && !ripe;
             if (ripe)
             {
                 age += boards.ExitAgeDays(day);
@@ -144,6 +152,12 @@ public sealed class CropWork : FarmWork
             Growing.LastHeadAge[crop] = age / harvested;
             Log.Add(seconds, "harvest boards", Parts.CropNames[crop], heads, "heads",
                 $"{harvested} boards, {grams / Math.Max(1, heads):0} g a head at {age / harvested:0} days");
+        }
+
+        if (light)
+        {
+            Log.Add(seconds, "boards wait", Parts.CropNames[crop], Growing.BoardsOwed[crop], "boards",
+                $"the oldest heads are old enough but below {leastGrams:0} g");
         }
 
         if (planted > 0)
@@ -185,6 +199,21 @@ public sealed class CropWork : FarmWork
         }
 
         Growing.Changed = true;
+    }
+
+    private static CropPlanChange? ChangeAt(CropPlanDescription plan, long seconds)
+    {
+        double day = DayOf(seconds);
+        CropPlanChange? latest = null;
+        foreach (CropPlanChange change in plan.Changes.Values)
+        {
+            if (change.FromDay <= day && (latest is null || change.FromDay >= latest.FromDay))
+            {
+                latest = change;
+            }
+        }
+
+        return latest;
     }
 
     private bool Plant(int crop, RaftLane boards, double day, CropPlanDescription plan)

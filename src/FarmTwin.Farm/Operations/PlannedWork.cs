@@ -51,6 +51,10 @@ public sealed class PlannedWork : FarmWork
                 State.Basins.AirShare[Parts.BasinIndex(air.Basin)] = air.Share;
                 Log.Add(seconds, "set air", air.Basin, air.Share, "of normal", string.Empty);
                 break;
+            case SetShade shade:
+                State.House.ShadeShare = shade.Share;
+                Log.Add(seconds, "set shade", "house", shade.Share, "of light", string.Empty);
+                break;
             case ChangeWater change:
                 Change(change, seconds);
                 break;

@@ -183,6 +183,7 @@ public sealed class Season
             basins.AirShare[Parts.MineralizerBasin[m]] = 0;
         }
 
+        State.House.ShadeShare = Parts.Farm.House.ShadeShare;
         State.House.AirCelsius = Parts.Farm.House.AirHeater?.HoldCelsius ?? _day.House.Weather.At(0, 0).TemperatureCelsius;
         State.House.FloorCelsius = State.House.AirCelsius;
         State.House.VapourPressureKilopascal = 0.8 * Psychrometrics.SaturationPressureKilopascal(State.House.AirCelsius);
