@@ -66,6 +66,43 @@ public sealed class LaneSystem
         Substitute();
     }
 
+    /// <summary>Solves for all lanes on a matrix that was set for this step; <see cref="Diagonal"/> then holds the losses k alone, which are added to it.</summary>
+    /// <param name="matrix">The shared part, of the same plan.</param>
+    public void Solve(FlowMatrix matrix)
+    {
+        ArgumentNullException.ThrowIfNull(matrix);
+        Spread(matrix.Shared);
+        Eliminate();
+        Substitute();
+    }
+
+    // Every entry is the same for all lanes but for the losses on the diagonal.
+    private void Spread(ReadOnlySpan<double> shared)
+    {
+        ref double entries = ref MemoryMarshal.GetArrayDataReference(_entries);
+        for (int slot = 0; slot < shared.Length; slot++)
+        {
+            Vector256<double> value = Vector256.Create(shared[slot]);
+            nuint start = (nuint)(slot * Lanes);
+            for (int v = 0; v < _vectors; v++)
+            {
+                value.StoreUnsafe(ref entries, start + (nuint)(v * LanesPerVector));
+            }
+        }
+
+        ref double losses = ref MemoryMarshal.GetArrayDataReference(Diagonal);
+        for (int node = 0; node < _plan.NodeCount; node++)
+        {
+            ref double entry = ref Unsafe.Add(ref entries, _plan.DiagonalSlots[node] * Lanes);
+            ref double loss = ref Unsafe.Add(ref losses, node * Lanes);
+            for (int v = 0; v < _vectors; v++)
+            {
+                nuint offset = (nuint)(v * LanesPerVector);
+                (Vector256.LoadUnsafe(ref entry, offset) + Vector256.LoadUnsafe(ref loss, offset)).StoreUnsafe(ref entry, offset);
+            }
+        }
+    }
+
     private void Assemble(ReadOnlySpan<double> edgeFlows)
     {
         Array.Clear(_entries);

@@ -19,12 +19,42 @@ public static class FilmGrowth
         double ammoniaFluxGramsPerSquareMetreDay,
         double nitriteFluxGramsPerSquareMetreDay,
         double temperatureCelsius,
+        double hours) => Advance(
+            parameters,
+            ref ammoniaOxidizersGramsCodPerSquareMetre,
+            ref nitriteOxidizersGramsCodPerSquareMetre,
+            ammoniaFluxGramsPerSquareMetreDay,
+            nitriteFluxGramsPerSquareMetreDay,
+            FilmResponse.DecayRatePerDay(parameters, NitrifierPopulation.AmmoniaOxidizers, temperatureCelsius),
+            FilmResponse.DecayRatePerDay(parameters, NitrifierPopulation.NitriteOxidizers, temperatureCelsius),
+            hours);
+
+    /// <summary>The same with the decay rates at hand.</summary>
+    /// <param name="parameters">Nitrification parameters.</param>
+    /// <param name="ammoniaOxidizersGramsCodPerSquareMetre">x_A, g COD/m²; replaced.</param>
+    /// <param name="nitriteOxidizersGramsCodPerSquareMetre">x_B, g COD/m²; replaced.</param>
+    /// <param name="ammoniaFluxGramsPerSquareMetreDay">TAN oxidized over the step, g N/(m² d).</param>
+    /// <param name="nitriteFluxGramsPerSquareMetreDay">Nitrite oxidized over the step, g N/(m² d).</param>
+    /// <param name="ammoniaOxidizerDecayPerDay">b of the ammonia oxidizers at the water's temperature, 1/d.</param>
+    /// <param name="nitriteOxidizerDecayPerDay">b of the nitrite oxidizers at the water's temperature, 1/d.</param>
+    /// <param name="hours">Length of the step, h.</param>
+    public static void Advance(
+        NitrificationParameters parameters,
+        ref double ammoniaOxidizersGramsCodPerSquareMetre,
+        ref double nitriteOxidizersGramsCodPerSquareMetre,
+        double ammoniaFluxGramsPerSquareMetreDay,
+        double nitriteFluxGramsPerSquareMetreDay,
+        double ammoniaOxidizerDecayPerDay,
+        double nitriteOxidizerDecayPerDay,
         double hours)
     {
+        ArgumentNullException.ThrowIfNull(parameters);
         ammoniaOxidizersGramsCodPerSquareMetre = AdvanceOne(
-            parameters, NitrifierPopulation.AmmoniaOxidizers, ammoniaOxidizersGramsCodPerSquareMetre, ammoniaFluxGramsPerSquareMetreDay, temperatureCelsius, hours);
+            parameters, parameters.AmmoniaOxidizers, ammoniaOxidizersGramsCodPerSquareMetre, ammoniaFluxGramsPerSquareMetreDay,
+            ammoniaOxidizerDecayPerDay, hours);
         nitriteOxidizersGramsCodPerSquareMetre = AdvanceOne(
-            parameters, NitrifierPopulation.NitriteOxidizers, nitriteOxidizersGramsCodPerSquareMetre, nitriteFluxGramsPerSquareMetreDay, temperatureCelsius, hours);
+            parameters, parameters.NitriteOxidizers, nitriteOxidizersGramsCodPerSquareMetre, nitriteFluxGramsPerSquareMetreDay,
+            nitriteOxidizerDecayPerDay, hours);
     }
 
     /// <summary>A film whose populations stand at a share of a full film.</summary>
@@ -76,12 +106,11 @@ public static class FilmGrowth
     }
 
     private static double AdvanceOne(
-        NitrificationParameters parameters, NitrifierPopulation population, double biomass, double flux, double temperatureCelsius, double hours)
+        NitrificationParameters parameters, PopulationParameters kinetics, double biomass, double flux, double decayPerDay, double hours)
     {
-        PopulationParameters kinetics = parameters.Of(population);
         double full = kinetics.MaximumBiomassGramsCodPerSquareMetre;
         double gain = kinetics.YieldGramsCodPerGramN * Math.Max(0, flux);
-        double rate = (gain / full) + FilmResponse.DecayRatePerDay(parameters, population, temperatureCelsius);
+        double rate = (gain / full) + decayPerDay;
         double rest = gain / rate;
         double next = rest + ((biomass - rest) * Math.Exp(-rate * hours / UnitConstants.HoursPerDay));
         return Math.Max(next, parameters.FloorShare * full);

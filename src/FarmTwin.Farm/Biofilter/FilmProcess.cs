@@ -13,7 +13,10 @@ namespace FarmTwin.Farm.Biofilter;
 public sealed class FilmProcess
 {
     private const int MostPasses = 6;
-    private const double Converged = 1e-4;
+    private const double Converged = 1e-3;
+
+    // Beyond this the changes do not close in well enough to be extrapolated.
+    private const double LargestRatio = 0.9;
     private const double MilligramsPerGram = UnitConstants.GramsPerKilogram;
 
     // Guards the ratio demand/oxygen where no oxygen is left, mg/L.
@@ -23,6 +26,7 @@ public sealed class FilmProcess
     private readonly double[] _growthA;
     private readonly double[] _growthB;
     private readonly double[] _unionized;
+    private readonly double[] _capPerOxygen;
     private readonly double[] _overdue;
     private readonly double[] _conductanceA;
     private readonly double[] _conductanceB;
@@ -30,6 +34,7 @@ public sealed class FilmProcess
     private readonly double[] _oxygenFish;
     private readonly double[] _oxygenSolids;
     private readonly double[] _base;
+    private readonly double[] _lastChange;
     private readonly double[] _tan;
     private readonly double[] _nitrite;
     private readonly double[] _oxygen;
@@ -43,6 +48,7 @@ public sealed class FilmProcess
         _growthA = new double[count];
         _growthB = new double[count];
         _unionized = new double[count];
+        _capPerOxygen = new double[count];
         _overdue = new double[count];
         _conductanceA = new double[count];
         _conductanceB = new double[count];
@@ -50,6 +56,7 @@ public sealed class FilmProcess
         _oxygenFish = new double[count];
         _oxygenSolids = new double[count];
         _base = new double[count * 4];
+        _lastChange = new double[count * 3];
         _tan = new double[count];
         _nitrite = new double[count];
         _oxygen = new double[count];
@@ -120,7 +127,8 @@ public sealed class FilmProcess
                     ref basins.NitriteOxidizers[b],
                     a * own * perAreaDay,
                     n * own * perAreaDay,
-                    basins.Celsius[b],
+                    _farm.Warmth.AmmoniaOxidizerDecay(b),
+                    _farm.Warmth.NitriteOxidizerDecay(b),
                     step.Hours);
             }
         }
@@ -147,11 +155,14 @@ public sealed class FilmProcess
         {
             double alkalinity = Alkalinity.MilligramsCalciumCarbonatePerLitre(basins.Alkalinity[b]);
             bool wet = basins.Litres[b] > 0 && (basins.FilmSquareMetres[b] > 0 || _farm.SuspendedNitrification[b] > 0);
-            _growthA[b] = wet ? FilmFlux.GrowthRatePerDay(
-                nitrification, NitrifierPopulation.AmmoniaOxidizers, basins.Celsius[b], basins.PH[b], alkalinity) : 0;
-            _growthB[b] = wet ? FilmFlux.GrowthRatePerDay(
-                nitrification, NitrifierPopulation.NitriteOxidizers, basins.Celsius[b], basins.PH[b], alkalinity) : 0;
+            double acidity = wet ? FilmResponse.Acidity(nitrification, basins.PH[b]) : 0;
+            _growthA[b] = _farm.Warmth.AmmoniaOxidizerGrowth(b) * acidity
+                * FilmResponse.Alkalinity(nitrification, NitrifierPopulation.AmmoniaOxidizers, alkalinity);
+            _growthB[b] = _farm.Warmth.NitriteOxidizerGrowth(b) * acidity;
             _unionized[b] = Ammonia.UnionizedFraction(basins.PH[b], basins.Celsius[b]);
+
+            // The cap is linear in oxygen: its temperature part is worked out once a step.
+            _capPerOxygen[b] = _farm.Warmth.OxygenCap(b);
             _tan[b] = basins.MilligramsPerLitre(b, Substance.Tan);
             _nitrite[b] = basins.MilligramsPerLitre(b, Substance.Nitrite);
             _oxygen[b] = Math.Max(LeastOxygen, basins.MilligramsPerLitre(b, Substance.Oxygen));
@@ -174,7 +185,7 @@ public sealed class FilmProcess
                 double capacity = Overdue(b) * FilmFlux.CapacityGramsPerSquareMetreDay(
                     nitrification, NitrifierPopulation.AmmoniaOxidizers, basins.AmmoniaOxidizers[b], _growthA[b], _oxygen[b],
                     _tan[b] * _unionized[b]);
-                double cap = FilmFlux.OxygenCapGramsPerSquareMetreDay(nitrification, basins.Celsius[b], _oxygen[b]);
+                double cap = _capPerOxygen[b] * _oxygen[b];
                 _conductanceA[b] = (basins.FilmSquareMetres[b] * FilmFlux.ConductanceLitresPerHourPerSquareMetre(
                     nitrification, NitrifierPopulation.AmmoniaOxidizers, capacity, _tan[b], cap)) + Suspended(b, _tan[b]);
             }
@@ -232,7 +243,8 @@ public sealed class FilmProcess
         balance.SolveOne(basins, step, Substance.Oxygen);
     }
 
-    // Takes the solved values as the next iterate; oxygen, which throttles its own users, is averaged with the last one.
+    // Takes the solved values as the next iterate. Plain iteration closes in geometrically; from the second pass on each value is
+    // extrapolated to the limit of its last two changes (Aitken's delta-squared process), which saves half the passes.
     private double Iterate(int pass)
     {
         double change = 0;
@@ -244,23 +256,41 @@ public sealed class FilmProcess
                 continue;
             }
 
-            change = Math.Max(change, Take(ref _tan[b], step.Concentration[WaterStep.At(b, Substance.Tan)]));
-            change = Math.Max(change, Take(ref _nitrite[b], step.Concentration[WaterStep.At(b, Substance.Nitrite)]));
-            double last = _oxygen[b];
-            change = Math.Max(change, Take(ref _oxygen[b], step.Concentration[WaterStep.At(b, Substance.Oxygen)]));
-            double next = Math.Max(LeastOxygen, _oxygen[b]);
-            _oxygen[b] = pass == 0 ? next : Math.Sqrt(next * last);
+            int at = WaterStep.At(b, 0);
+            change = Math.Max(change, Take(ref _tan[b], ref _lastChange[b * 3], step.Concentration[at + Substance.Tan], pass));
+            change = Math.Max(change, Take(ref _nitrite[b], ref _lastChange[(b * 3) + 1], step.Concentration[at + Substance.Nitrite], pass));
+            change = Math.Max(change, Take(ref _oxygen[b], ref _lastChange[(b * 3) + 2], step.Concentration[at + Substance.Oxygen], pass));
+            _oxygen[b] = Math.Max(LeastOxygen, _oxygen[b]);
         }
 
         return change;
     }
 
-    private static double Take(ref double iterate, double gramsPerLitre)
+    private static double Take(ref double iterate, ref double lastChange, double gramsPerLitre, int pass)
     {
         double value = gramsPerLitre * MilligramsPerGram;
-        double change = Math.Abs(value - iterate) / (Math.Abs(iterate) + 0.1);
-        iterate = value;
-        return change;
+        double change = value - iterate;
+        double next = value;
+        if (pass > 0 && lastChange != 0)
+        {
+            double ratio = change / lastChange;
+            if (ratio is > -LargestRatio and < LargestRatio)
+            {
+                next = value + (change * ratio / (1 - ratio));
+                next = Math.Clamp(next, value / 2, value * 2);
+            }
+
+            // What was extrapolated is no longer a term of the series.
+            lastChange = 0;
+        }
+        else
+        {
+            lastChange = change;
+        }
+
+        double relative = Math.Abs(change) / (Math.Abs(iterate) + 0.1);
+        iterate = next;
+        return relative;
     }
 
     private double Suspended(int basin, double milligramsPerLitre)

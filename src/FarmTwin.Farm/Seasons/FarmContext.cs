@@ -18,6 +18,7 @@ public sealed class FarmContext
         OxygenBySolids = new double[parts.Basins.Length];
         SuspendedNitrification = new double[parts.Basins.Length];
         LampPhotons = new double[parts.Basins.Length];
+        Warmth = new Warmth(parts);
     }
 
     /// <summary>What does not change.</summary>
@@ -40,6 +41,9 @@ public sealed class FarmContext
 
     /// <summary>Nitrifying capacity in suspension, mg N/(L h).</summary>
     public double[] SuspendedNitrification { get; }
+
+    /// <summary>What depends on the basins' temperature alone.</summary>
+    public Warmth Warmth { get; }
 
     /// <summary>Light of the lamps over each basin's crop, mean of the step, µmol/(m² s).</summary>
     public double[] LampPhotons { get; }

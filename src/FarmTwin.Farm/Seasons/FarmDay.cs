@@ -98,6 +98,7 @@ internal sealed class FarmDay : IHybridModel
         FlowNetwork network = _farm.Network;
         step.Open(fromSeconds, toSeconds);
         _farm.ClearDemands();
+        _farm.Warmth.Refresh(state.Basins);
 
         // Light, air and vapour by the water of the start; then volumes, exactly.
         StepLight light = _house.Begin();
@@ -106,6 +107,7 @@ internal sealed class FarmDay : IHybridModel
         _plants.AddVapour();
         Throttle();
         network.Solve(state.Basins.Litres, step.VapourLitresPerHour, state.ValveFlow, step.Hours);
+        _balance.Open(step);
 
         SolveHeat();
         _air.Contribute();

@@ -196,10 +196,10 @@ public sealed class Season
         const long day = UnitConstants.SecondsPerDay;
         routines.Add(new Routine(day, day, FarmPhase.Crop, (int)FarmEventKind.Midnight));
         Daily(7, FarmPhase.Husbandry, FarmEventKind.MineralizerCheck, 0);
-        Daily(7.5, FarmPhase.Husbandry, FarmEventKind.MorningRound, 0);
-        Daily(8.5, FarmPhase.Husbandry, FarmEventKind.FilterCheck, 0);
-        Daily(17.5, FarmPhase.Husbandry, FarmEventKind.FilterCheck, 0);
-        Daily(9.5, FarmPhase.Crop, FarmEventKind.Transplant, 0);
+        Daily(7, FarmPhase.Husbandry, FarmEventKind.MorningRound, 0);
+        Daily(9, FarmPhase.Husbandry, FarmEventKind.FilterCheck, 0);
+        Daily(17, FarmPhase.Husbandry, FarmEventKind.FilterCheck, 0);
+        Daily(9, FarmPhase.Crop, FarmEventKind.Transplant, 0);
         for (int meal = 0; meal < Parts.Farm.Feeding.MealHours.Count; meal++)
         {
             Daily(Parts.Farm.Feeding.MealHours[meal], FarmPhase.Husbandry, FarmEventKind.Meal, meal);

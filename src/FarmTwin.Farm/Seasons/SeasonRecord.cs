@@ -23,6 +23,8 @@ public sealed class SeasonRecord
     private readonly int[] _tanks;
     private readonly int _plantSump;
     private readonly double[] _marks;
+    private readonly double[] _fishConcentration = new double[Substance.Iron + 1];
+    private readonly double[] _plantConcentration = new double[Substance.Iron + 1];
     private double _fishAlkalinity;
 
     /// <summary>Prepares the record of a season.</summary>
@@ -59,6 +61,8 @@ public sealed class SeasonRecord
     public void Step(double seconds)
     {
         Basins basins = _farm.State.Basins;
+        MeanOf(_fish, _fishConcentration);
+        MeanOf(_plant, _plantConcentration);
         _fishAlkalinity = Alkalinity.MilligramsCalciumCarbonatePerLitre(LoopMean(_fish, basins.Alkalinity));
         for (int i = 0; i < _columns.Count; i++)
         {
@@ -287,17 +291,31 @@ public sealed class SeasonRecord
     private static IEnumerable<int> Indexes(BasinDescription[] basins, BasinUse[] uses) =>
         Enumerable.Range(0, basins.Length).Where(b => uses.Contains(basins[b].Use));
 
-    private double Loop(int[] loop, int substance)
+    // Concentrations of a loop, worked out once a step for all columns that show them.
+    private double Loop(int[] loop, int substance) =>
+        (ReferenceEquals(loop, _fish) ? _fishConcentration : _plantConcentration)[substance];
+
+    private void MeanOf(int[] loop, double[] concentration)
     {
-        double grams = 0;
+        Array.Clear(concentration);
+        Basins basins = _farm.State.Basins;
         double litres = 0;
         foreach (int b in loop)
         {
-            grams += _farm.State.Basins.Grams[WaterStep.At(b, substance)];
-            litres += _farm.State.Basins.Litres[b];
+            ReadOnlySpan<double> grams = basins.Grams.AsSpan(WaterStep.At(b, 0), concentration.Length);
+            for (int i = 0; i < concentration.Length; i++)
+            {
+                concentration[i] += grams[i];
+            }
+
+            litres += basins.Litres[b];
         }
 
-        return litres > 0 ? grams * UnitConstants.GramsPerKilogram / litres : double.NaN;
+        double scale = litres > 0 ? UnitConstants.GramsPerKilogram / litres : double.NaN;
+        for (int i = 0; i < concentration.Length; i++)
+        {
+            concentration[i] *= scale;
+        }
     }
 
     private double LoopMean(int[] loop, double[] values)

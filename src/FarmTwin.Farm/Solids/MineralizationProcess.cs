@@ -30,9 +30,7 @@ public sealed class MineralizationProcess
         for (int b = 0; b < basins.Count; b++)
         {
             double standing = parts.Basins[b].PocketShare * basins.Litres[b];
-            _denitrification[b] = standing > 0
-                ? Denitrification.BackgroundConductanceLitresPerHour(parts.Mineralization, standing, basins.Celsius[b])
-                : 0;
+            _denitrification[b] = standing * _farm.Warmth.BackgroundDenitrification(b);
         }
 
         for (int m = 0; m < parts.Mineralizers.Length; m++)

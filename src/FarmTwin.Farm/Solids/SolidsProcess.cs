@@ -155,7 +155,7 @@ public sealed class SolidsProcess
 
         SolidsParameters solids = _farm.Parts.Solids;
         double degradable = basins.Grams[WaterStep.At(b, Substance.DegradableSolids)];
-        double rate = Hydrolysis.RatePerHour(solids, basins.Celsius[b], basins.MilligramsPerLitre(b, Substance.Oxygen));
+        double rate = _farm.Warmth.BreakdownPerHour(b, basins.MilligramsPerLitre(b, Substance.Oxygen), solids);
         double remaining = Hydrolysis.RemainingShare(solids, dry, degradable);
         double original = Hydrolysis.OriginalDryMatterGrams(solids, dry, degradable);
         _breakdown[b] = rate * litres;
@@ -246,7 +246,7 @@ public sealed class SolidsProcess
             return;
         }
 
-        double rate = Hydrolysis.RatePerHour(solids, basins.Celsius[b], basins.MilligramsPerLitre(b, Substance.Oxygen));
+        double rate = _farm.Warmth.BreakdownPerHour(b, basins.MilligramsPerLitre(b, Substance.Oxygen), solids);
         double remaining = Hydrolysis.RemainingShare(solids, bed.DryGrams, bed.DegradableGrams);
         _bedDestroyed[f] = Hydrolysis.DestroyedGrams(bed.DegradableGrams, rate, step.Hours);
         _farm.OxygenBySolids[b] += _bedDestroyed[f] * solids.OxygenPerVolatileSolids / step.Hours;

@@ -58,18 +58,16 @@ public sealed class AirExchange
                 bool solids = parts.Basins[b].Use is Description.BasinUse.Mineralizer or Description.BasinUse.HoldingTank;
                 double standard = Aeration.StandardTransferGramsPerHour(
                     airFlow, parts.Basins[b].DiffuserDepthMetres, parts.Aeration.FineBubbleEfficiencyPerMetre);
-                diffuser = Aeration.OxygenConductanceLitresPerHour(
-                    standard, solids ? parts.Aeration.AlphaSolidsWater : parts.Aeration.AlphaClearWater, celsius, parts.Aeration);
+                diffuser = standard * _farm.Warmth.OxygenTransfer(b)
+                    * (solids ? parts.Aeration.AlphaSolidsWater : parts.Aeration.AlphaClearWater);
                 diffuserCarbonDioxide = Aeration.CarbonDioxideConductanceLitresPerHour(
                     diffuser, airFlow, celsius, _constants[b], parts.Aeration);
             }
 
             _oxygen[b] = diffuser + Aeration.SurfaceOxygenConductanceLitresPerHour(open, parts.Aeration);
             _carbonDioxide[b] = diffuserCarbonDioxide + Aeration.SurfaceCarbonDioxideConductanceLitresPerHour(open, parts.Aeration);
-            _oxygenSaturation[b] = parts.Aeration.Beta / UnitConstants.GramsPerKilogram
-                * OxygenSaturation.MilligramsPerLitre(celsius, parts.PressureAtmospheres);
-            _carbonDioxideSaturation[b] = CarbonateSystem.SaturationCarbonDioxideMolesPerLitre(
-                _constants[b], parts.Farm.House.CarbonDioxidePpm, parts.PressureAtmospheres, celsius);
+            _oxygenSaturation[b] = _farm.Warmth.OxygenSaturationGramsPerLitre(b);
+            _carbonDioxideSaturation[b] = _farm.Warmth.CarbonDioxideSaturationMoles(b);
             step.Add(b, Substance.Oxygen, _oxygen[b] * _oxygenSaturation[b]);
             step.Lose(b, Substance.Oxygen, _oxygen[b]);
             AddSourceWater(b);

@@ -8,29 +8,58 @@ namespace FarmTwin.Farm.Water;
 public sealed class WaterBalance
 {
     private readonly FlowNetwork _network;
-    private readonly LaneSystem _single;
+    private readonly FlowMatrix _matrix;
     private readonly LaneSystem _ions;
     private readonly LaneSystem _solids;
+    private readonly double[] _turnover;
+    private readonly double[] _right;
+    private double _perHour;
 
     /// <summary>Makes the systems of a network.</summary>
     public WaterBalance(FlowNetwork network)
     {
         ArgumentNullException.ThrowIfNull(network);
         _network = network;
-        _single = new LaneSystem(network.Plan, 4);
+        _matrix = new FlowMatrix(network.Plan);
         _ions = new LaneSystem(network.Plan, Substance.IonColumns);
         _solids = new LaneSystem(network.Plan, Substance.SolidsColumns);
+        _turnover = new double[network.Plan.NodeCount];
+        _right = new double[network.Plan.NodeCount * Substance.Columns];
+    }
+
+    /// <summary>Sets what all substances of the step share: call once, when flows and volumes are known.</summary>
+    public void Open(WaterStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        _perHour = 1 / step.Hours;
+        for (int b = 0; b < _turnover.Length; b++)
+        {
+            _turnover[b] = Turnover(b, step.Hours);
+        }
+
+        _matrix.Set(_turnover, _network.EdgeFlow);
     }
 
     /// <summary>Solves one substance.</summary>
-    public void SolveOne(Basins basins, WaterStep step, int substance) => Solve(_single, basins, step, substance, 1);
+    public void SolveOne(Basins basins, WaterStep step, int substance)
+    {
+        ArgumentNullException.ThrowIfNull(basins);
+        ArgumentNullException.ThrowIfNull(step);
+        for (int b = 0; b < _turnover.Length; b++)
+        {
+            int at = WaterStep.At(b, substance);
+            _right[at] = _turnover[b] > 0 ? (basins.Grams[at] * _perHour) + step.Source[at] : 0;
+        }
+
+        _matrix.Solve(
+            step.Loss.AsSpan(substance), _right.AsSpan(substance), step.Concentration.AsSpan(substance), Substance.Columns);
+    }
 
     /// <summary>Solves the ions.</summary>
-    public void SolveIons(Basins basins, WaterStep step) => Solve(_ions, basins, step, Substance.FirstIon, Substance.IonColumns);
+    public void SolveIons(Basins basins, WaterStep step) => Solve(_ions, basins, step, Substance.FirstIon);
 
     /// <summary>Solves the suspended solids.</summary>
-    public void SolveSolids(Basins basins, WaterStep step) =>
-        Solve(_solids, basins, step, Substance.FirstSolidsClass, Substance.SolidsColumns);
+    public void SolveSolids(Basins basins, WaterStep step) => Solve(_solids, basins, step, Substance.FirstSolidsClass);
 
     /// <summary>Volume over time plus outflow, L/h: the part of the diagonal that all substances share; 0 for a dry basin.</summary>
     public double Turnover(int basin, double hours) => _network.LitresAfter[basin] > 0
@@ -58,38 +87,34 @@ public sealed class WaterBalance
         }
     }
 
-    private void Solve(LaneSystem system, Basins basins, WaterStep step, int first, int count)
+    private void Solve(LaneSystem system, Basins basins, WaterStep step, int first)
     {
-        double perHour = 1 / step.Hours;
-        for (int b = 0; b < step.BasinCount; b++)
+        int lanes = system.Lanes;
+        for (int b = 0; b < _turnover.Length; b++)
         {
-            double turnover = Turnover(b, step.Hours);
-            int lane = b * system.Lanes;
-            int column = WaterStep.At(b, first);
-            if (turnover <= 0)
+            Span<double> losses = system.Diagonal.AsSpan(b * lanes, lanes);
+            Span<double> right = system.RightHandSide.AsSpan(b * lanes, lanes);
+            if (_turnover[b] <= 0)
             {
-                system.Diagonal.AsSpan(lane, system.Lanes).Clear();
-                system.RightHandSide.AsSpan(lane, system.Lanes).Clear();
+                losses.Clear();
+                right.Clear();
                 continue;
             }
 
-            for (int i = 0; i < count; i++)
+            int column = WaterStep.At(b, first);
+            step.Loss.AsSpan(column, lanes).CopyTo(losses);
+            ReadOnlySpan<double> grams = basins.Grams.AsSpan(column, lanes);
+            ReadOnlySpan<double> source = step.Source.AsSpan(column, lanes);
+            for (int i = 0; i < right.Length; i++)
             {
-                system.Diagonal[lane + i] = turnover + step.Loss[column + i];
-                system.RightHandSide[lane + i] = (basins.Grams[column + i] * perHour) + step.Source[column + i];
-            }
-
-            for (int i = count; i < system.Lanes; i++)
-            {
-                system.Diagonal[lane + i] = turnover;
-                system.RightHandSide[lane + i] = 0;
+                right[i] = (grams[i] * _perHour) + source[i];
             }
         }
 
-        system.Solve(_network.EdgeFlow);
-        for (int b = 0; b < step.BasinCount; b++)
+        system.Solve(_matrix);
+        for (int b = 0; b < _turnover.Length; b++)
         {
-            system.Solution.AsSpan(b * system.Lanes, count).CopyTo(step.Concentration.AsSpan(WaterStep.At(b, first), count));
+            system.Solution.AsSpan(b * lanes, lanes).CopyTo(step.Concentration.AsSpan(WaterStep.At(b, first), lanes));
         }
     }
 }

@@ -1,0 +1,99 @@
+namespace FarmTwin.Engine.Transport;
+
+/// <summary>What all substances of a step share: V₁/dt + Q_out on the diagonal, −Q between the nodes. Solves one substance at a time.</summary>
+/// <remarks>
+/// Set once a step; each solve copies it, adds its own losses to the diagonal, and eliminates. The same M-matrix and the same
+/// guarantees as <see cref="LaneSystem"/>. Workspace, not thread-safe: one a run. Nothing is allocated after construction.
+/// </remarks>
+public sealed class FlowMatrix
+{
+    private readonly EliminationPlan _plan;
+    private readonly BackSubstitution[][] _back;
+    private readonly double[] _shared;
+    private readonly double[] _entries;
+    private readonly double[] _right;
+
+    /// <summary>Makes a workspace for a network.</summary>
+    public FlowMatrix(EliminationPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        _plan = plan;
+        _back = [.. plan.PivotColumns];
+        _shared = new double[plan.SlotCount];
+        _entries = new double[plan.SlotCount];
+        _right = new double[plan.NodeCount];
+    }
+
+    /// <summary>The shared entries by slot of the plan.</summary>
+    internal ReadOnlySpan<double> Shared => _shared;
+
+    /// <summary>Sets the shared part of a step.</summary>
+    /// <param name="turnover">V₁/dt + Q_out of each node; 0 marks a node without water, which is left out.</param>
+    /// <param name="edgeFlows">Volume flow of each edge of the plan, not negative.</param>
+    public void Set(ReadOnlySpan<double> turnover, ReadOnlySpan<double> edgeFlows)
+    {
+        Array.Clear(_shared);
+        for (int node = 0; node < turnover.Length; node++)
+        {
+            _shared[_plan.DiagonalSlots[node]] = turnover[node] > 0 ? turnover[node] : 1;
+        }
+
+        int[] slots = _plan.EdgeSlots;
+        for (int edge = 0; edge < slots.Length; edge++)
+        {
+            _shared[slots[edge]] -= edgeFlows[edge];
+        }
+    }
+
+    /// <summary>Solves one substance.</summary>
+    /// <param name="loss">First-order losses k of each node, at <paramref name="loss"/>[node × stride].</param>
+    /// <param name="right">V₀ c₀/dt + s of each node, with the same stride.</param>
+    /// <param name="solution">The concentrations, with the same stride.</param>
+    /// <param name="stride">Distance between the values of two nodes.</param>
+    public void Solve(ReadOnlySpan<double> loss, ReadOnlySpan<double> right, Span<double> solution, int stride)
+    {
+        double[] entries = _entries;
+        double[] rightSide = _right;
+        int[] diagonal = _plan.DiagonalSlots;
+        _shared.CopyTo(entries, 0);
+        for (int node = 0; node < rightSide.Length; node++)
+        {
+            entries[diagonal[node]] += loss[node * stride];
+            rightSide[node] = right[node * stride];
+        }
+
+        EntryUpdate[] updates = _plan.Updates;
+        EliminationStep[] steps = _plan.Steps;
+        for (int s = 0; s < steps.Length; s++)
+        {
+            EliminationStep step = steps[s];
+            double below = entries[step.Slot];
+            if (below == 0)
+            {
+                continue;
+            }
+
+            double factor = below / entries[diagonal[step.Pivot]];
+            for (int u = step.FirstUpdate; u < step.EndUpdate; u++)
+            {
+                entries[updates[u].Target] -= factor * entries[updates[u].PivotEntry];
+            }
+
+            rightSide[step.Row] -= factor * rightSide[step.Pivot];
+        }
+
+        int[] order = _plan.Order;
+        for (int position = order.Length - 1; position >= 0; position--)
+        {
+            int node = order[position];
+            double value = rightSide[node];
+            BackSubstitution[] columns = _back[position];
+            for (int c = 0; c < columns.Length; c++)
+            {
+                value -= entries[columns[c].Slot] * solution[columns[c].Node * stride];
+            }
+
+            solution[node * stride] = value / entries[diagonal[node]];
+        }
+    }
+}
