@@ -11,6 +11,11 @@ namespace FarmTwin.Farm.Water;
 public sealed class AirExchange
 {
     private const double CubicMetresPerHourPerLitrePerMinute = 60 / UnitConstants.LitresPerCubicMetre;
+    private const int MostCarbonPasses = 5;
+
+    // A line about the wrong point is drawn again when it misses the carbon dioxide by more than this share.
+    private const double CarbonTolerance = 0.01;
+
     private readonly FarmContext _farm;
     private readonly double[] _oxygen;
     private readonly double[] _oxygenSaturation;
@@ -21,6 +26,9 @@ public sealed class AirExchange
     private readonly double[] _referenceCarbonDioxide;
     private readonly double[] _slope;
     private readonly double[] _strength;
+    private readonly double[] _baseSource;
+    private readonly double[] _baseLoss;
+    private readonly CarbonateState[] _found;
 
     /// <summary>Makes the process.</summary>
     public AirExchange(FarmContext farm)
@@ -37,6 +45,9 @@ public sealed class AirExchange
         _referenceCarbonDioxide = new double[count];
         _slope = new double[count];
         _strength = new double[count];
+        _baseSource = new double[count];
+        _baseLoss = new double[count];
+        _found = new CarbonateState[count];
     }
 
     /// <summary>Adds what air and source water bring.</summary>
@@ -89,19 +100,41 @@ public sealed class AirExchange
                 continue;
             }
 
-            // What is known of the step's end: the ions. The last carbon serves as the point about which CO2 is linearized.
-            double carbon = basins.Grams[WaterStep.At(b, Substance.InorganicCarbon)] / Math.Max(basins.Litres[b], litres);
-            CarbonateState state = EndState(b, carbon / UnitConstants.AtomicWeight.Carbon);
-            _referenceCarbon[b] = carbon;
-            _referenceCarbonDioxide[b] = state.CarbonDioxideMolesPerLitre;
-            _slope[b] = state.SlopeOfCarbonDioxide;
-            double constant = _carbonDioxideSaturation[b] - state.CarbonDioxideMolesPerLitre
-                + (state.SlopeOfCarbonDioxide * carbon / UnitConstants.AtomicWeight.Carbon);
-            step.Add(b, Substance.InorganicCarbon, _carbonDioxide[b] * Math.Max(0, constant) * UnitConstants.AtomicWeight.Carbon);
-            step.Lose(b, Substance.InorganicCarbon, _carbonDioxide[b] * state.SlopeOfCarbonDioxide);
+            int at = WaterStep.At(b, Substance.InorganicCarbon);
+            _baseSource[b] = step.Source[at];
+            _baseLoss[b] = step.Loss[at];
+
+            // What is known of the step's end: the ions. The last carbon serves as the first point about which CO2 is linearized.
+            double carbon = basins.Grams[at] / Math.Max(basins.Litres[b], litres);
+            Linearize(b, carbon, EndState(b, carbon / UnitConstants.AtomicWeight.Carbon));
         }
 
-        balance.SolveOne(basins, step, Substance.InorganicCarbon);
+        // Where water of another alkalinity arrives (after a dose, at a coupled valve), the last carbon is far from the end's, and the
+        // slope there is another one: then the line is drawn again about what was found (Newton).
+        for (int pass = 1; ; pass++)
+        {
+            balance.SolveOne(basins, step, Substance.InorganicCarbon);
+            if (!TakeCarbon() || pass == MostCarbonPasses)
+            {
+                return;
+            }
+
+            for (int b = 0; b < basins.Count; b++)
+            {
+                if (_farm.Network.LitresAfter[b] > 0)
+                {
+                    Linearize(b, step.Concentration[WaterStep.At(b, Substance.InorganicCarbon)], _found[b]);
+                }
+            }
+        }
+    }
+
+    // Sets pH and carbon dioxide from the solved carbon; says whether a line missed them.
+    private bool TakeCarbon()
+    {
+        Basins basins = _farm.State.Basins;
+        WaterStep step = _farm.Step;
+        bool missed = false;
         for (int b = 0; b < basins.Count; b++)
         {
             if (_farm.Network.LitresAfter[b] <= 0)
@@ -113,7 +146,26 @@ public sealed class AirExchange
             CarbonateState state = EndState(b, carbon / UnitConstants.AtomicWeight.Carbon);
             basins.PH[b] = state.PH;
             basins.CarbonDioxideMoles[b] = state.CarbonDioxideMolesPerLitre;
+            _found[b] = state;
+            double line = _referenceCarbonDioxide[b] + (_slope[b] * (carbon - _referenceCarbon[b]) / UnitConstants.AtomicWeight.Carbon);
+            missed |= Math.Abs(line - state.CarbonDioxideMolesPerLitre)
+                > CarbonTolerance * (state.CarbonDioxideMolesPerLitre + _carbonDioxideSaturation[b]);
         }
+
+        return missed;
+    }
+
+    private void Linearize(int b, double carbon, in CarbonateState state)
+    {
+        WaterStep step = _farm.Step;
+        int at = WaterStep.At(b, Substance.InorganicCarbon);
+        _referenceCarbon[b] = carbon;
+        _referenceCarbonDioxide[b] = state.CarbonDioxideMolesPerLitre;
+        _slope[b] = state.SlopeOfCarbonDioxide;
+        double constant = _carbonDioxideSaturation[b] - state.CarbonDioxideMolesPerLitre
+            + (state.SlopeOfCarbonDioxide * carbon / UnitConstants.AtomicWeight.Carbon);
+        step.Source[at] = _baseSource[b] + (_carbonDioxide[b] * Math.Max(0, constant) * UnitConstants.AtomicWeight.Carbon);
+        step.Loss[at] = _baseLoss[b] + (_carbonDioxide[b] * state.SlopeOfCarbonDioxide);
     }
 
     /// <summary>Books what was exchanged.</summary>
