@@ -33,6 +33,7 @@ public sealed class FilmProcess
     private readonly double[] _oxygenFilm;
     private readonly double[] _oxygenFish;
     private readonly double[] _oxygenSolids;
+    private readonly double[] _carbonFish;
     private readonly double[] _base;
     private readonly double[] _lastChange;
     private readonly double[] _tan;
@@ -55,6 +56,7 @@ public sealed class FilmProcess
         _oxygenFilm = new double[count];
         _oxygenFish = new double[count];
         _oxygenSolids = new double[count];
+        _carbonFish = new double[count];
         _base = new double[count * 4];
         _lastChange = new double[count * 3];
         _tan = new double[count];
@@ -90,8 +92,10 @@ public sealed class FilmProcess
         for (int b = 0; b < step.BasinCount; b++)
         {
             step.Add(b, Substance.Nitrate, _conductanceB[b] * step.Concentration[WaterStep.At(b, Substance.Nitrite)]);
-            double respired = _oxygenSolids[b] * step.Concentration[WaterStep.At(b, Substance.Oxygen)];
-            step.Add(b, Substance.InorganicCarbon, respired * CarbonPerOxygen);
+            _carbonFish[b] = _farm.OxygenByFish[b] > 0
+                ? _farm.CarbonByFish[b] * _oxygenFish[b] * step.Concentration[WaterStep.At(b, Substance.Oxygen)] / _farm.OxygenByFish[b]
+                : 0;
+            step.Add(b, Substance.InorganicCarbon, _carbonFish[b]);
         }
     }
 
@@ -106,6 +110,7 @@ public sealed class FilmProcess
         double film = 0;
         double fish = 0;
         double solids = 0;
+        double carbon = 0;
         for (int b = 0; b < step.BasinCount; b++)
         {
             double a = _conductanceA[b] * step.Concentration[WaterStep.At(b, Substance.Tan)] * step.Hours;
@@ -116,6 +121,7 @@ public sealed class FilmProcess
             film += _oxygenFilm[b] * oxygen;
             fish += _oxygenFish[b] * oxygen;
             solids += _oxygenSolids[b] * oxygen;
+            carbon += _carbonFish[b] * step.Hours;
             double area = basins.FilmSquareMetres[b];
             if (area > 0 && _farm.Network.LitresAfter[b] > 0)
             {
@@ -139,12 +145,9 @@ public sealed class FilmProcess
         books.PostWater(Door.Nitrification, Substance.Oxygen, -film);
         books.PostWater(Door.Fish, Substance.Oxygen, -fish);
         books.PostWater(Door.SolidsBreakdown, Substance.Oxygen, -solids);
-        books.PostWater(Door.SolidsBreakdown, Substance.InorganicCarbon, solids * CarbonPerOxygen);
+        books.PostWater(Door.Fish, Substance.InorganicCarbon, carbon);
         _farm.State.Totals.NitrifiedGrams += oxidizedA;
     }
-
-    // Aerobic breakdown of carbohydrate and protein: about one mole of carbon dioxide for one of oxygen.
-    private const double CarbonPerOxygen = UnitConstants.AtomicWeight.Carbon / (2 * UnitConstants.AtomicWeight.Oxygen);
 
     private void Begin()
     {

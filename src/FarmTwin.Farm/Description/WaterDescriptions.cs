@@ -82,6 +82,10 @@ public sealed record BasinDescription
     [Input("floatValve", "Whether a float valve keeps the normal level with source water")]
     public bool FloatValve { get; init; }
 
+    /// <summary>Most that the float valve lets in, L/h.</summary>
+    [Input("floatValveFlow", "Most that the float valve lets in", Unit = "L/h", Low = 1, High = 1e6)]
+    public double FloatValveLitresPerHour { get; init; } = 600;
+
     /// <summary>Temperature at the start, °C.</summary>
     [Input("initialTemperature", "Temperature at the start", Unit = "°C", Low = 0, High = 45)]
     public double InitialTemperatureCelsius { get; init; } = 15;

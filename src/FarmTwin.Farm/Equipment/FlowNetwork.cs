@@ -100,6 +100,9 @@ public sealed class FlowNetwork
     /// <summary>Whether a pump draws from the basin.</summary>
     public bool IsSump(int basin) => _isSump[basin];
 
+    /// <summary>Flow into a basin through its pipes, L/h.</summary>
+    public double Inflow(int basin) => _inflow[basin];
+
     /// <summary>Flow out of a basin through its pipes, L/h.</summary>
     public double Outflow(int basin) => _outflow[basin];
 
@@ -148,7 +151,7 @@ public sealed class FlowNetwork
             double surplus = _inflow[b] - Loss[b] + ((litres[b] - level) / hours);
             if (surplus < 0 && _basins[b].FloatValve)
             {
-                TopUp[b] = -surplus;
+                TopUp[b] = Math.Min(-surplus, _basins[b].FloatValveLitresPerHour);
             }
 
             _outflow[b] = 0;
@@ -205,12 +208,13 @@ public sealed class FlowNetwork
             }
 
             double total = _valveTotals[(_valve[p] * _basins.Length) + _to[p]];
-            if (total <= 0 || valveFlow[_valve[p]] <= 0)
+            double exchange = Math.Min(valveFlow[_valve[p]], SmallestSide(_valve[p]));
+            if (total <= 0 || exchange <= 0)
             {
                 continue;
             }
 
-            double flow = _outflow[_from[p]] * Math.Min(1, valveFlow[_valve[p]] / total);
+            double flow = _outflow[_from[p]] * exchange / total;
             for (int rest = 0; rest < _from.Length; rest++)
             {
                 if (_from[rest] == _from[p] && !_pumped[rest] && _valve[rest] < 0)
@@ -226,17 +230,32 @@ public sealed class FlowNetwork
         }
     }
 
+    // What a valve passes one way must come back the other: the poorer side sets it, or a sump would flood and the other be refilled.
+    private double SmallestSide(int valve)
+    {
+        double smallest = double.PositiveInfinity;
+        for (int p = 0; p < _from.Length; p++)
+        {
+            if (_valve[p] == valve && !_isSump[_from[p]])
+            {
+                smallest = Math.Min(smallest, _valveTotals[(valve * _basins.Length) + _to[p]]);
+            }
+        }
+
+        return smallest;
+    }
+
     private bool LimitPumps(ReadOnlySpan<double> litres, double hours)
     {
         bool limited = false;
         for (int b = 0; b < _basins.Length; b++)
         {
-            if (!_isSump[b] || _basins[b].FloatValve)
+            if (!_isSump[b])
             {
                 continue;
             }
 
-            double left = litres[b] - (_basins[b].VolumeLitres * DryShare);
+            double left = litres[b] - (_basins[b].VolumeLitres * DryShare) + (_basins[b].FloatValve ? hours * _basins[b].FloatValveLitresPerHour : 0);
             if (left + (hours * (_inflow[b] - _outflow[b] - Loss[b])) < 0)
             {
                 double drawn = _outflow[b];
@@ -258,8 +277,8 @@ public sealed class FlowNetwork
             {
                 if (_basins[b].FloatValve && after < _basins[b].VolumeLitres)
                 {
-                    TopUp[b] = (_basins[b].VolumeLitres - after) / hours;
-                    after = _basins[b].VolumeLitres;
+                    TopUp[b] = Math.Min((_basins[b].VolumeLitres - after) / hours, _basins[b].FloatValveLitresPerHour);
+                    after += TopUp[b] * hours;
                 }
             }
 

@@ -10,7 +10,6 @@ public sealed class FishProcess
 {
     private readonly FarmContext _farm;
     private double _tanGrams;
-    private double _carbonGrams;
     private ElementGrams _released;
 
     /// <summary>Makes the process.</summary>
@@ -39,7 +38,6 @@ public sealed class FishProcess
     {
         WaterStep step = _farm.Step;
         _tanGrams = 0;
-        _carbonGrams = 0;
         _released = ElementGrams.Zero;
         double perHour = 1 / step.Hours;
         for (int b = 0; b < step.BasinCount; b++)
@@ -55,10 +53,9 @@ public sealed class FishProcess
             {
                 StepResult result = Metabolism.Preview(cohorts[c], SpeciesOf(cohorts[c]), step.Hours, water);
                 step.Add(b, Substance.Tan, result.TanGrams * perHour);
-                step.Add(b, Substance.InorganicCarbon, result.CarbonDioxideCarbonGrams * perHour);
+                _farm.CarbonByFish[b] += result.CarbonDioxideCarbonGrams * perHour;
                 _farm.OxygenByFish[b] += result.OxygenDemandGrams * perHour;
                 _tanGrams += result.TanGrams;
-                _carbonGrams += result.CarbonDioxideCarbonGrams;
                 _released += result.Dissolved;
                 AddReleased(step, b, result.Dissolved * perHour);
             }
@@ -71,7 +68,6 @@ public sealed class FishProcess
         WaterStep step = _farm.Step;
         FarmBooks books = _farm.State.Books;
         books.PostWater(Door.Fish, Substance.Tan, _tanGrams);
-        books.PostWater(Door.Fish, Substance.InorganicCarbon, _carbonGrams);
         PostReleased(books, _released);
         for (int b = 0; b < step.BasinCount; b++)
         {

@@ -160,7 +160,7 @@ public sealed class CouplingWork : FarmWork
         refused |= anyFish && State.Totals.FeedYesterdayGrams >= gates.FeedShare * _steadyFeed ? 0 : CouplingGates.Feed;
         state.GateDays = refused == CouplingGates.None ? state.GateDays + 1 : 0;
         refused |= state.GateDays >= gates.Days ? 0 : CouplingGates.Days;
-        state.DaysWithoutDeaths = State.Totals.UnexplainedDeathsToday < 0.5 ? state.DaysWithoutDeaths + 1 : 0;
+        state.DaysWithoutDeaths = State.Totals.UnexplainedDeathsToday + State.Totals.UnexplainedDeathsYesterday < 0.5 ? state.DaysWithoutDeaths + 1 : 0;
         refused |= state.DaysWithoutDeaths >= gates.QuietDays ? 0 : CouplingGates.Deaths;
         refused |= MixedMilligramsPerLitre(Substance.Nitrate) >= gates.MixedNitrateMilligramsNPerLitre ? 0 : CouplingGates.MixedNitrate;
         refused |= MixedAlkalinity() >= gates.MixedAlkalinityMilligramsPerLitre ? 0 : CouplingGates.MixedAlkalinity;

@@ -23,7 +23,10 @@ public sealed class FeedingWork : FarmWork
         {
             foreach (Cohort cohort in State.Cohorts[b])
             {
-                wanted += Wanted(cohort, b, seconds, out _);
+                double hungry = Wanted(cohort, b, seconds);
+                double heed = HeedAt(b);
+                wanted += hungry * heed;
+                State.Totals.FeedWithheldGrams += hungry * (1 - heed);
             }
         }
 
@@ -40,8 +43,7 @@ public sealed class FeedingWork : FarmWork
         {
             foreach (Cohort cohort in State.Cohorts[b])
             {
-                double offered = scale * Wanted(cohort, b, seconds, out double heed);
-                State.Totals.FeedWithheldGrams += heed < 1 && heed > 0 ? offered * ((1 / heed) - 1) : 0;
+                double offered = scale * Wanted(cohort, b, seconds) * HeedAt(b);
                 if (offered > 0)
                 {
                     Feed(cohort, b, offered);
@@ -72,17 +74,20 @@ public sealed class FeedingWork : FarmWork
             || water.OxygenMilligramsPerLitre < practice.FeedHalvedOxygen ? 0.5 : 1;
     }
 
-    private double Wanted(Cohort cohort, int basin, long seconds, out double heed)
+    private double HeedAt(int basin) =>
+        Heed(FishProcess.WaterOf(State.Basins, basin), State.Basins.MilligramsPerLitre(basin, Substance.Tan));
+
+    // What is offered when the water is good.
+    private double Wanted(Cohort cohort, int basin, long seconds)
     {
         FishParameters species = Parts.Species[cohort.SpeciesIndex];
         FishWater water = FishProcess.WaterOf(State.Basins, basin);
-        heed = Heed(water, State.Basins.MilligramsPerLitre(basin, Substance.Tan));
         double days = DayOf(seconds - cohort.StockedAtSecond);
         double settle = Parts.Farm.Feeding.SettleInDays > 0
             ? Math.Clamp(
                 Parts.Farm.Feeding.FirstRationShare + ((1 - Parts.Farm.Feeding.FirstRationShare) * days / Parts.Farm.Feeding.SettleInDays), 0, 1)
             : 1;
-        return heed * settle * State.Operations.RationShare / _mealHours.Length
+        return settle * State.Operations.RationShare / _mealHours.Length
             * Feeding.SatiationGramsPerDay(cohort, species, Parts.Farm.Feeding.UneatenShare, water);
     }
 

@@ -68,6 +68,12 @@ public sealed class PlannedWork : FarmWork
         Basins basins = State.Basins;
         int from = Parts.BasinIndex(change.Basin);
         double litres = Math.Min(change.Litres, basins.Litres[from] / 2);
+        if (litres <= 0)
+        {
+            Log.Add(seconds, "change water", change.Basin, 0, "L", "nothing done: the basin is empty");
+            return;
+        }
+
         if (change.To is { } name)
         {
             litres = basins.Move(from, Parts.BasinIndex(name), litres);
@@ -82,6 +88,8 @@ public sealed class PlannedWork : FarmWork
                 State.Books.PostWaterFromOutside(Door.Spill, column, -grams);
             }
 
+            State.Totals.SpilledLitres += litres;
+            State.Totals.SpilledLitresLogged += litres;
             State.Books.Post(Door.Spill, FarmBooks.Water, -litres);
             State.Books.Post(Door.Spill, FarmBooks.Heat, -FarmBooks.MegajoulesOf(litres, basins.Celsius[from]));
             basins.Litres[from] -= litres;

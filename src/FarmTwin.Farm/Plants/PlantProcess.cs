@@ -192,10 +192,11 @@ public sealed class PlantProcess
     /// <summary>Transpiration of a basin's plants in this step, L/h.</summary>
     public double TranspirationOf(int basin) => _transpiration[basin];
 
-    /// <summary>Puts the uptake so far into the lots. Call before plants are moved, and before stocks are counted.</summary>
+    /// <summary>Puts the uptake so far into the lots. Call before plants are moved.</summary>
     public void Settle()
     {
         GrowingState growing = _farm.State.Growing;
+        Refresh();
         for (int place = 0; place < _placeBasin.Length; place++)
         {
             int basin = _placeBasin[place];
@@ -262,9 +263,23 @@ public sealed class PlantProcess
         SetFilmAreas();
     }
 
-    /// <summary>Adds the plants' part of the stocks. Settle first.</summary>
+    /// <summary>Adds the plants' part of the stocks: what the lots hold and what they took since they were last settled.</summary>
     public void AddStocks(Span<double> stocks)
     {
+        Refresh();
+        GrowingState growing = _farm.State.Growing;
+        for (int b = 0; b < _leaf.Length; b++)
+        {
+            for (int channel = 0; channel < UptakeAmounts.Count; channel++)
+            {
+                int index = (b * UptakeAmounts.Count) + channel;
+                stocks[FarmBooks.ElementOf(SubstanceOfChannel[channel])] += _planned[index] * growing.TakenShare[index];
+            }
+
+            stocks[Element.Sodium] += growing.PassiveSodium[b];
+            stocks[Element.Chloride] += growing.PassiveChloride[b];
+        }
+
         for (int place = 0; place < _placeBasin.Length; place++)
         {
             for (int i = 0; i < LotCount(place); i++)
@@ -323,7 +338,7 @@ public sealed class PlantProcess
             basins.MilligramsPerLitre(basin, Substance.Chloride));
     }
 
-    /// <summary>Sets every basin's film area from its walls, beads and roots, keeping the biomass of the film.</summary>
+    /// <summary>Sets every basin's film area from its walls, beads and roots; surface that is new carries no film yet.</summary>
     public void SetFilmAreas()
     {
         FarmParts parts = _farm.Parts;
@@ -341,8 +356,9 @@ public sealed class PlantProcess
 
             area += RootSquareMetres(b);
             double old = basins.FilmSquareMetres[b];
-            if (old > 0 && area > 0 && old != area)
+            if (old > 0 && area > old)
             {
+                // New surface is bare; surface that is harvested takes its film along.
                 basins.AmmoniaOxidizers[b] *= old / area;
                 basins.NitriteOxidizers[b] *= old / area;
             }

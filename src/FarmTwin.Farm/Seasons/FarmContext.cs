@@ -16,6 +16,7 @@ public sealed class FarmContext
         Step = new WaterStep(parts.Basins.Length);
         OxygenByFish = new double[parts.Basins.Length];
         OxygenBySolids = new double[parts.Basins.Length];
+        CarbonByFish = new double[parts.Basins.Length];
         SuspendedNitrification = new double[parts.Basins.Length];
         LampPhotons = new double[parts.Basins.Length];
         Warmth = new Warmth(parts);
@@ -39,6 +40,9 @@ public sealed class FarmContext
     /// <summary>Oxygen that the breakdown of solids in each basin would take, g/h.</summary>
     public double[] OxygenBySolids { get; }
 
+    /// <summary>Carbon that the fish of each basin breathe out when they get all the oxygen they need, g C/h.</summary>
+    public double[] CarbonByFish { get; }
+
     /// <summary>Nitrifying capacity in suspension, mg N/(L h).</summary>
     public double[] SuspendedNitrification { get; }
 
@@ -48,11 +52,12 @@ public sealed class FarmContext
     /// <summary>Light of the lamps over each basin's crop, mean of the step, µmol/(m² s).</summary>
     public double[] LampPhotons { get; }
 
-    /// <summary>Oxygen that films really took in each step is booked by the joint solve; this clears the demands.</summary>
+    /// <summary>Clears the demands of the last step.</summary>
     public void ClearDemands()
     {
         Array.Clear(OxygenByFish);
         Array.Clear(OxygenBySolids);
+        Array.Clear(CarbonByFish);
         Array.Clear(SuspendedNitrification);
     }
 }

@@ -18,7 +18,10 @@ internal sealed class FarmDay : IHybridModel
     private const long FineStepSeconds = 60;
     private const long FineHoldSeconds = 1800;
 
+    private const double LeastSpillLogged = 1;
+
     private readonly FarmContext _farm;
+    private readonly FarmLog _log;
     private readonly WaterBalance _balance;
     private readonly HeatBalance _heat;
     private readonly HouseProcess _house;
@@ -41,11 +44,13 @@ internal sealed class FarmDay : IHybridModel
     private readonly PlannedEvent[] _events;
     private readonly int[] _throttle;
     private readonly double[] _oxygenBefore;
+    private readonly bool[] _hasInflow;
     private readonly long _longest;
 
     public FarmDay(FarmContext farm, FarmLog log, HouseProcess house, SeasonRecord record)
     {
         _farm = farm;
+        _log = log;
         FarmParts parts = farm.Parts;
         _balance = new WaterBalance(farm.Network);
         _heat = new HeatBalance(farm.Network, parts.HeaterBasin);
@@ -71,10 +76,12 @@ internal sealed class FarmDay : IHybridModel
         string[] filters = parts.FilterNames;
         _throttle = [.. parts.Farm.Pipes.Values.Select(p => p.ThrottledBy is null ? -1 : Array.IndexOf(filters, p.ThrottledBy))];
         _oxygenBefore = new double[parts.Basins.Length];
+        _hasInflow = [.. parts.BasinNames.Select(n => parts.Farm.Pipes.Values.Any(p => p.To == n && p.Drive == PipeDrive.Pump))];
         _longest = (long)Math.Round(parts.Farm.StepMinutes * 60);
     }
 
-    public long LongestStepSeconds => _farm.State.Operations.FineUntilSeconds > NowSeconds ? FineStepSeconds : _longest;
+    public long LongestStepSeconds =>
+        _farm.State.Operations.FineUntilSeconds > NowSeconds || AirOrFlowIsOff() ? FineStepSeconds : _longest;
 
     public long NowSeconds { get; set; }
 
@@ -122,6 +129,7 @@ internal sealed class FarmDay : IHybridModel
         _solids.Release();
         _films.Solve(_balance);
         _balance.SolveIons(state.Basins, step);
+        _mineralization.Release();
         _air.SolveCarbon(_balance);
 
         Commit();
@@ -292,6 +300,22 @@ internal sealed class FarmDay : IHybridModel
         }
     }
 
+    // A stocked tank without its air or its flow is followed by the minute from the moment that it fails.
+    private bool AirOrFlowIsOff()
+    {
+        for (int b = 0; b < _oxygenBefore.Length; b++)
+        {
+            if (_farm.State.Cohorts[b].Count > 0
+                && ((_farm.Parts.Basins[b].AirLitresPerMinute > 0 && _farm.State.Basins.AirShare[b] <= 0)
+                    || (_hasInflow[b] && _farm.Network.Inflow(b) <= 0)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     // By the minute while a stocked basin is, or at this slope will be, short of oxygen.
     private void ChooseStep(long now)
     {
@@ -327,6 +351,13 @@ internal sealed class FarmDay : IHybridModel
         FarmTotals totals = _farm.State.Totals;
         totals.FeedYesterdayGrams = totals.FeedTodayGrams;
         totals.FeedTodayGrams = 0;
+        totals.UnexplainedDeathsYesterday = totals.UnexplainedDeathsToday;
         totals.UnexplainedDeathsToday = 0;
+        double spilled = totals.SpilledLitres - totals.SpilledLitresLogged;
+        if (spilled > LeastSpillLogged)
+        {
+            _log.Add(NowSeconds, "spill", "farm", spilled, "L", "water ran over a brim and out of the farm today: find the blocked return or the float valve that runs on");
+            totals.SpilledLitresLogged = totals.SpilledLitres;
+        }
     }
 }

@@ -12,7 +12,7 @@ public sealed class FarmTotals
     /// <summary>Feed of the day before, g.</summary>
     public double FeedYesterdayGrams { get; set; }
 
-    /// <summary>Feed withheld by whoever heeds the water, g.</summary>
+    /// <summary>Feed that whoever heeds the water cut or withheld, g.</summary>
     public double FeedWithheldGrams { get; set; }
 
     /// <summary>Fish delivered.</summary>
@@ -35,6 +35,15 @@ public sealed class FarmTotals
 
     /// <summary>Deaths of today that base mortality does not explain.</summary>
     public double UnexplainedDeathsToday { get; set; }
+
+    /// <summary>Deaths of the day before that base mortality does not explain.</summary>
+    public double UnexplainedDeathsYesterday { get; set; }
+
+    /// <summary>Water that ran over a brim and out of the farm, or was led out of it, L.</summary>
+    public double SpilledLitres { get; set; }
+
+    /// <summary>Part of it that the event record has told already, L.</summary>
+    public double SpilledLitresLogged { get; set; }
 
     /// <summary>Ammonia nitrogen oxidized, g N.</summary>
     public double NitrifiedGrams { get; set; }
@@ -111,6 +120,6 @@ public sealed class FarmTotals
     /// <summary>Nitrogen taken up by plants, g.</summary>
     public double PlantNitrogenGrams { get; set; }
 
-    /// <summary>Takes over another's values.</summary>
+    /// <summary>A copy.</summary>
     public FarmTotals Clone() => (FarmTotals)MemberwiseClone();
 }

@@ -129,7 +129,6 @@ public sealed class Season
     private void Stocks(Span<double> stocks)
     {
         stocks.Clear();
-        _day.Plants.Settle();
         FarmBooks.AddWaterStocks(State.Basins, stocks);
         SolidsProcess.AddStocks(_farm, stocks);
         FishProcess.AddStocks(_farm, stocks);
@@ -211,7 +210,7 @@ public sealed class Season
         for (int crop = 0; crop < Parts.CropPlans.Length; crop++)
         {
             CropPlanDescription plan = Parts.CropPlans[crop];
-            if (plan.CellsPerSowing > 0)
+            if (plan.CellsPerSowing > 0 || plan.Changes.Values.Any(c => c.CellsPerSowing > 0))
             {
                 routines.Add(new Routine(
                     FarmWork.At(plan.FirstSowingDay, 11), (long)(plan.SowEveryDays * day), FarmPhase.Crop, (int)FarmEventKind.Sow)

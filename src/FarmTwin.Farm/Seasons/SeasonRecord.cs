@@ -46,6 +46,7 @@ public sealed class SeasonRecord
         Hours = new Recorder([.. _hourColumns.Select(c => c.Recorded)], ((int)farm.Parts.Farm.LengthDays * 24) + 1);
         _marks = new double[_columns.Count];
         Peaks = new Peak[_hourColumns.Count];
+        Array.Fill(Peaks, Peak.None);
     }
 
     /// <summary>A row a day.</summary>
@@ -471,6 +472,9 @@ public sealed class SeasonRecord
 /// <param name="LowestSeconds">End of its hour.</param>
 public readonly record struct Peak(double Highest, long HighestSeconds, double Lowest, long LowestSeconds)
 {
+    /// <summary>Nothing seen yet.</summary>
+    public static Peak None { get; } = new(double.NaN, 0, double.NaN, 0);
+
     /// <summary>With another hour.</summary>
     public Peak With(double value, long seconds)
     {
@@ -479,7 +483,7 @@ public readonly record struct Peak(double Highest, long HighestSeconds, double L
             return this;
         }
 
-        bool first = HighestSeconds == 0;
+        bool first = double.IsNaN(Highest);
         return new Peak(
             first || value > Highest ? value : Highest,
             first || value > Highest ? seconds : HighestSeconds,

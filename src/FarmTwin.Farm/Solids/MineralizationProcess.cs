@@ -10,7 +10,11 @@ namespace FarmTwin.Farm.Solids;
 public sealed class MineralizationProcess
 {
     private readonly FarmContext _farm;
+    // Denitrification with an organic donor frees five moles of carbon for four of nitrogen.
+    private const double CarbonPerNitrogen = 1.25 * UnitConstants.AtomicWeight.Carbon / UnitConstants.AtomicWeight.Nitrogen;
+
     private readonly double[] _denitrification;
+    private readonly double[] _pockets;
     private readonly double[] _blanketNitrate;
 
     /// <summary>Makes the process.</summary>
@@ -19,6 +23,7 @@ public sealed class MineralizationProcess
         ArgumentNullException.ThrowIfNull(farm);
         _farm = farm;
         _denitrification = new double[farm.Parts.Basins.Length];
+        _pockets = new double[farm.Parts.Basins.Length];
         _blanketNitrate = new double[farm.Parts.Mineralizers.Length];
     }
 
@@ -30,7 +35,8 @@ public sealed class MineralizationProcess
         for (int b = 0; b < basins.Count; b++)
         {
             double standing = parts.Basins[b].PocketShare * basins.Litres[b];
-            _denitrification[b] = standing * _farm.Warmth.BackgroundDenitrification(b);
+            _pockets[b] = standing * _farm.Warmth.BackgroundDenitrification(b);
+            _denitrification[b] = _pockets[b];
         }
 
         for (int m = 0; m < parts.Mineralizers.Length; m++)
@@ -47,15 +53,36 @@ public sealed class MineralizationProcess
         }
     }
 
+    /// <summary>
+    /// Once the ions are solved: the carbon of the donor in pockets, whose sediment is not followed. In a tank the donor is the
+    /// sludge itself, and its carbon comes with its breakdown.
+    /// </summary>
+    public void Release()
+    {
+        WaterStep step = _farm.Step;
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            if (_pockets[b] > 0)
+            {
+                step.Add(b, Substance.InorganicCarbon,
+                    CarbonPerNitrogen * _pockets[b] * step.Concentration[WaterStep.At(b, Substance.Nitrate)]);
+            }
+        }
+    }
+
     /// <summary>Books the gas; advances the tanks' clocks.</summary>
     public void Commit()
     {
         WaterStep step = _farm.Step;
         double lost = 0;
+        double carbon = 0;
         for (int b = 0; b < step.BasinCount; b++)
         {
             lost += step.Lost(b, Substance.Nitrate, _denitrification[b]);
+            carbon += CarbonPerNitrogen * step.Lost(b, Substance.Nitrate, _pockets[b]);
         }
+
+        _farm.State.Books.PostWater(Door.Denitrification, Substance.InorganicCarbon, carbon);
 
         if (lost > 0)
         {

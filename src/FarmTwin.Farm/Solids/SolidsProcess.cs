@@ -14,6 +14,8 @@ namespace FarmTwin.Farm.Solids;
 /// </remarks>
 public sealed class SolidsProcess
 {
+    private const double CarbonPerOxygen = UnitConstants.AtomicWeight.Carbon / (2 * UnitConstants.AtomicWeight.Oxygen);
+
     private readonly FarmContext _farm;
     private readonly double[] _breakdown;
     private readonly double[] _release;
@@ -24,6 +26,7 @@ public sealed class SolidsProcess
     // Only the elements whose release needs the content before any breakdown; the others follow from what is left.
     private readonly double[] _originalPerDry;
     private readonly bool[] _isMineralizer;
+    private double _carbon;
 
     /// <summary>Makes the process.</summary>
     public SolidsProcess(FarmContext farm)
@@ -44,6 +47,7 @@ public sealed class SolidsProcess
     /// <summary>Adds losses by breakdown and capture, and what the beds leach.</summary>
     public void Contribute()
     {
+        _carbon = 0;
         for (int b = 0; b < _farm.Parts.Basins.Length; b++)
         {
             AddBreakdown(b);
@@ -63,7 +67,7 @@ public sealed class SolidsProcess
         for (int b = 0; b < step.BasinCount; b++)
         {
             double destroyed = _breakdown[b] * step.Concentration[WaterStep.At(b, Substance.DegradableSolids)];
-            _farm.OxygenBySolids[b] += destroyed * _farm.Parts.Solids.OxygenPerVolatileSolids;
+            AddRespiration(b, destroyed);
             for (int e = 0; e < Element.Count; e++)
             {
                 double coefficient = _release[(b * Element.Count) + e];
@@ -80,6 +84,7 @@ public sealed class SolidsProcess
     {
         WaterStep step = _farm.Step;
         FarmBooks books = _farm.State.Books;
+        books.PostWater(Door.SolidsBreakdown, Substance.InorganicCarbon, _carbon * step.Hours);
         for (int e = 0; e < Element.Count; e++)
         {
             double released = 0;
@@ -138,6 +143,17 @@ public sealed class SolidsProcess
         grams[element + Element.Chloride] += elements.Chlorine;
         grams[element + Element.Sulfur] += elements.Sulfur;
         grams[element + Element.Iron] += elements.Iron;
+    }
+
+    // Volatile solids broken down want oxygen. Their carbon is freed whether oxygen, nitrate or fermentation takes it up: about one
+    // mole of carbon dioxide for one of the oxygen that full oxidation would take.
+    private void AddRespiration(int b, double destroyedGramsPerHour)
+    {
+        double oxygen = destroyedGramsPerHour * _farm.Parts.Solids.OxygenPerVolatileSolids;
+        double carbon = oxygen * CarbonPerOxygen;
+        _farm.OxygenBySolids[b] += oxygen;
+        _carbon += carbon;
+        _farm.Step.Add(b, Substance.InorganicCarbon, carbon);
     }
 
     private void AddBreakdown(int b)
@@ -249,7 +265,7 @@ public sealed class SolidsProcess
         double rate = _farm.Warmth.BreakdownPerHour(b, basins.MilligramsPerLitre(b, Substance.Oxygen), solids);
         double remaining = Hydrolysis.RemainingShare(solids, bed.DryGrams, bed.DegradableGrams);
         _bedDestroyed[f] = Hydrolysis.DestroyedGrams(bed.DegradableGrams, rate, step.Hours);
-        _farm.OxygenBySolids[b] += _bedDestroyed[f] * solids.OxygenPerVolatileSolids / step.Hours;
+        AddRespiration(b, _bedDestroyed[f] / step.Hours);
         for (int e = 0; e < Element.Count; e++)
         {
             double released = Hydrolysis.ReleasedGrams(

@@ -223,6 +223,7 @@ public sealed class AirExchange
             double spill = _farm.Network.Spill[b] * step.Hours;
             if (spill > 0)
             {
+                totals.SpilledLitres += spill;
                 books.Post(Door.Spill, FarmBooks.Water, -spill);
                 books.Post(Door.Spill, FarmBooks.Heat, -FarmBooks.MegajoulesOf(spill, _farm.State.TemperatureAfter[b]));
                 for (int substance = 0; substance < Substance.Columns; substance++)
