@@ -59,6 +59,10 @@ public abstract record DosingDescription
     [Input("until", "Last day; to the end when left out", Unit = "d", Low = 0, High = 3660)]
     public double? UntilDay { get; init; }
 
+    /// <summary>Whether it ends when the coupling valve is first opened.</summary>
+    [Input("endsWhenOpened", "Whether it ends when the coupling valve is first opened")]
+    public bool EndsWhenOpened { get; init; }
+
     /// <summary>Whether it ends when the loops are fully coupled.</summary>
     [Input("endsWhenCoupled", "Whether it ends when the loops are fully coupled")]
     public bool EndsWhenCoupled { get; init; }

@@ -30,7 +30,6 @@ public sealed class FlowNetwork
     private readonly double[] _inflow;
     private readonly double[] _pumpFactor;
     private readonly double[] _valveTotals;
-    private readonly bool[] _reached;
 
     /// <summary>Reads the network of a farm.</summary>
     /// <param name="farm">The farm's description.</param>
@@ -61,7 +60,6 @@ public sealed class FlowNetwork
         _inflow = new double[count];
         _pumpFactor = new double[count];
         _valveTotals = new double[ValveNames.Length * count];
-        _reached = new bool[count];
         LitresAfter = new double[count];
         TopUp = new double[count];
         Spill = new double[count];
@@ -105,9 +103,6 @@ public sealed class FlowNetwork
 
     /// <summary>Flow out of a basin through its pipes, L/h.</summary>
     public double Outflow(int basin) => _outflow[basin];
-
-    /// <summary>Whether water flows from one basin to the other and back, by the flows of the last step.</summary>
-    public bool SharesLoop(int first, int second) => Reaches(first, second) && Reaches(second, first);
 
     /// <summary>Computes flows and volumes of a step.</summary>
     /// <param name="litres">Volumes at its start, L.</param>
@@ -342,27 +337,6 @@ public sealed class FlowNetwork
         }
 
         Spill[basin] += excess / hours;
-    }
-
-    private bool Reaches(int from, int to)
-    {
-        Array.Clear(_reached);
-        _reached[from] = true;
-        bool grew = true;
-        while (grew && !_reached[to])
-        {
-            grew = false;
-            for (int p = 0; p < _from.Length; p++)
-            {
-                if (EdgeFlow[p] > 0 && _reached[_from[p]] && !_reached[_to[p]])
-                {
-                    _reached[_to[p]] = true;
-                    grew = true;
-                }
-            }
-        }
-
-        return _reached[to];
     }
 
     private void Flow(int pipe, double flow)

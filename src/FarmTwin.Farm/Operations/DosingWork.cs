@@ -29,15 +29,16 @@ public sealed class DosingWork : FarmWork
     {
         DosingDescription dosing = _rules[rule];
         double day = DayOf(seconds);
+        bool opened = !double.IsNaN(State.Operations.OpenedDay);
         bool coupled = !double.IsNaN(State.Operations.CoupledDay);
         if (day < dosing.FromDay || day > (dosing.UntilDay ?? double.PositiveInfinity)
-            || (dosing.EndsWhenCoupled && coupled) || (dosing.BeginsWhenCoupled && !coupled))
+            || (dosing.EndsWhenOpened && opened) || (dosing.EndsWhenCoupled && coupled) || (dosing.BeginsWhenCoupled && !coupled))
         {
             return;
         }
 
         int basin = Parts.BasinIndex(dosing.Basin);
-        double litres = LoopLitres(basin);
+        double litres = Loops.Litres(basin);
         if (litres <= 0)
         {
             return;
@@ -55,13 +56,19 @@ public sealed class DosingWork : FarmWork
         grams = Math.Min(grams, LargestGrams(supplement, basin, litres));
         if (grams > 0)
         {
-            Apply(basin, supplement, grams);
+            Drip(basin, supplement, grams, seconds);
             Log.Add(seconds, "dose", _names[rule], grams, "g", $"{supplement.Title} into {dosing.Basin}; the test read {value:0.##}");
         }
     }
 
-    /// <summary>Puts a supplement into a basin and books it.</summary>
-    public void Apply(int basin, Supplement supplement, double grams)
+    /// <summary>Lets a supplement drip into a basin over the hours of practice.</summary>
+    public void Drip(int basin, Supplement supplement, double grams, long seconds) => Give(
+        basin, supplement, grams, seconds + (long)(Parts.Practice.DosingHours * UnitConstants.SecondsPerHour));
+
+    /// <summary>Pours a supplement into a basin at once.</summary>
+    public void Pour(int basin, Supplement supplement, double grams) => Give(basin, supplement, grams, null);
+
+    private void Give(int basin, Supplement supplement, double grams, long? untilSeconds)
     {
         ArgumentNullException.ThrowIfNull(supplement);
         double kilograms = grams / UnitConstants.GramsPerKilogram;
@@ -73,25 +80,33 @@ public sealed class DosingWork : FarmWork
             return;
         }
 
-        Put(basin, Substance.InorganicCarbon, supplement.InorganicCarbonGramsPerKilogram * kilograms);
-        Put(basin, Substance.Tan, supplement.TanGramsNPerKilogram * kilograms);
-        Put(basin, Substance.Nitrate, supplement.NitrateGramsNPerKilogram * kilograms);
-        Put(basin, Substance.Phosphorus, supplement.PhosphorusGramsPerKilogram * kilograms);
-        Put(basin, Substance.Potassium, supplement.PotassiumGramsPerKilogram * kilograms);
-        Put(basin, Substance.Calcium, supplement.CalciumGramsPerKilogram * kilograms);
-        Put(basin, Substance.Magnesium, supplement.MagnesiumGramsPerKilogram * kilograms);
-        Put(basin, Substance.Sodium, supplement.SodiumGramsPerKilogram * kilograms);
-        Put(basin, Substance.Chloride, supplement.ChlorideGramsPerKilogram * kilograms);
-        Put(basin, Substance.Sulfate, supplement.SulfateGramsSPerKilogram * kilograms);
-        Put(basin, Substance.Iron, supplement.ChelatedIronGramsPerKilogram * kilograms);
-    }
+        Put(Substance.InorganicCarbon, supplement.InorganicCarbonGramsPerKilogram * kilograms);
+        Put(Substance.Tan, supplement.TanGramsNPerKilogram * kilograms);
+        Put(Substance.Nitrate, supplement.NitrateGramsNPerKilogram * kilograms);
+        Put(Substance.Phosphorus, supplement.PhosphorusGramsPerKilogram * kilograms);
+        Put(Substance.Potassium, supplement.PotassiumGramsPerKilogram * kilograms);
+        Put(Substance.Calcium, supplement.CalciumGramsPerKilogram * kilograms);
+        Put(Substance.Magnesium, supplement.MagnesiumGramsPerKilogram * kilograms);
+        Put(Substance.Sodium, supplement.SodiumGramsPerKilogram * kilograms);
+        Put(Substance.Chloride, supplement.ChlorideGramsPerKilogram * kilograms);
+        Put(Substance.Sulfate, supplement.SulfateGramsSPerKilogram * kilograms);
+        Put(Substance.Iron, supplement.ChelatedIronGramsPerKilogram * kilograms);
 
-    private void Put(int basin, int substance, double grams)
-    {
-        if (grams > 0)
+        void Put(int substance, double amount)
         {
-            State.Basins.Grams[WaterStep.At(basin, substance)] += grams;
-            State.Books.PostWaterFromOutside(Door.Dosing, substance, grams);
+            if (amount <= 0)
+            {
+                return;
+            }
+
+            if (untilSeconds is { } until)
+            {
+                State.Doses.Add(basin, substance, amount, until);
+                return;
+            }
+
+            State.Basins.Grams[WaterStep.At(basin, substance)] += amount;
+            State.Books.PostWaterFromOutside(Door.Dosing, substance, amount);
         }
     }
 
@@ -107,9 +122,9 @@ public sealed class DosingWork : FarmWork
                     ? Math.Min(alkalinity.MostPerDose, alkalinity.UpToMilligramsPerLitre - now)
                     : 0);
             case KeepNitrate nitrate:
-                return Below(LoopMilligramsPerLitre(basin, Substance.Nitrate), nitrate.AtMilligramsNPerLitre, nitrate.UpToMilligramsNPerLitre);
+                return Below(Loops.MilligramsPerLitre(basin, Substance.Nitrate), nitrate.AtMilligramsNPerLitre, nitrate.UpToMilligramsNPerLitre);
             case KeepElement element:
-                return Below(LoopMilligramsPerLitre(basin, SubstanceOf(element.Element)), element.AtMilligramsPerLitre, element.UpToMilligramsPerLitre);
+                return Below(Loops.MilligramsPerLitre(basin, SubstanceOf(element.Element)), element.AtMilligramsPerLitre, element.UpToMilligramsPerLitre);
             case HoldPH hold:
                 double pH = State.Basins.PH[basin];
                 double held = Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin]);

@@ -243,7 +243,7 @@ public sealed class MineralizerCare : FarmWork
 
     private double Mixed(int from, int to, double litres, int substance)
     {
-        double loop = LoopLitres(to);
-        return ((LoopMilligramsPerLitre(to, substance) * loop) + (State.Basins.MilligramsPerLitre(from, substance) * litres)) / (loop + litres);
+        double loop = Loops.Litres(to);
+        return ((Loops.MilligramsPerLitre(to, substance) * loop) + (State.Basins.MilligramsPerLitre(from, substance) * litres)) / (loop + litres);
     }
 }

@@ -44,13 +44,13 @@ public sealed record PracticeParameters
     /// <summary>Half-saturation of the breakdown of solids for oxygen, mg/L.</summary>
     public required double SolidsOxygenHalfSaturation { get; init; }
 
-    /// <summary>Dissolution rate of calcium carbonate in water without any, 1/h.</summary>
-    public required double CarbonateDissolutionPerHour { get; init; }
+    /// <summary>Hours over which a dose is given.</summary>
+    public required double DosingHours { get; init; }
 
     /// <summary>Dry mass of a square metre of crop at which its roots carry their full film surface, g.</summary>
     public required double FullRootDryGrams { get; init; }
 
-    /// <summary>Largest base dose by hydroxide as a share of the free carbon dioxide is in the dosing parameters; this is the largest rise of pH by one dose.</summary>
+    /// <summary>Largest rise of pH by one dose of base.</summary>
     public required double LargestPHRise { get; init; }
 
     /// <summary>Oxygen below which the clock goes to minutes, mg/L.</summary>
@@ -81,7 +81,7 @@ public sealed record PracticeParameters
             LargestCapture = set.Get("largestCapture", "1"),
             FishOxygenLimit = set.Get("fishOxygenLimit", "mg/L"),
             SolidsOxygenHalfSaturation = set.Get("solidsOxygenHalfSaturation", "mg/L"),
-            CarbonateDissolutionPerHour = set.Get("carbonateDissolution", "1/h"),
+            DosingHours = set.Get("dosingTime", "h"),
             FullRootDryGrams = set.Get("fullRootDryMass", "g/m2"),
             LargestPHRise = set.Get("largestPHRise", "1"),
             FineStepOxygen = set.Get("fineStepOxygen", "mg/L"),

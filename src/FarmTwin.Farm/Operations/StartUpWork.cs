@@ -39,8 +39,8 @@ public sealed class StartUpWork : FarmWork
     private void Fishless(FishlessStartDescription start, long seconds)
     {
         int basin = Parts.BasinIndex(start.Basin);
-        double tan = LoopMilligramsPerLitre(basin, Substance.Tan);
-        double nitrite = LoopMilligramsPerLitre(basin, Substance.Nitrite);
+        double tan = Loops.MilligramsPerLitre(basin, Substance.Tan);
+        double nitrite = Loops.MilligramsPerLitre(basin, Substance.Nitrite);
         OperationsState state = State.Operations;
         bool clear = tan < start.ChallengeClearMilligramsNPerLitre && nitrite < start.ChallengeClearMilligramsNPerLitre;
         if (state.ChallengeRuns)
@@ -97,12 +97,12 @@ public sealed class StartUpWork : FarmWork
 
     private void DoseTo(int basin, string name, double target, double now, long seconds, string what)
     {
-        double litres = LoopLitres(basin);
+        double litres = Loops.Litres(basin);
         Supplement supplement = Parts.Supplements[name];
         double grams = Math.Max(0, target - now) * litres / supplement.TanGramsNPerKilogram;
         if (grams > 0)
         {
-            _dosing.Apply(basin, supplement, grams);
+            _dosing.Drip(basin, supplement, grams, seconds);
             Log.Add(seconds, what, Parts.BasinNames[basin], grams, "g", $"{supplement.Title} to {target:0.#} mg N/L over {litres:0} L");
         }
     }

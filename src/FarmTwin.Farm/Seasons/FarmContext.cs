@@ -20,6 +20,7 @@ public sealed class FarmContext
         SuspendedNitrification = new double[parts.Basins.Length];
         LampPhotons = new double[parts.Basins.Length];
         Warmth = new Warmth(parts);
+        Loops = new Loops(this);
     }
 
     /// <summary>What does not change.</summary>
@@ -45,6 +46,9 @@ public sealed class FarmContext
 
     /// <summary>Nitrifying capacity in suspension, mg N/(L h).</summary>
     public double[] SuspendedNitrification { get; }
+
+    /// <summary>Which basins circulate as one water.</summary>
+    public Loops Loops { get; }
 
     /// <summary>What depends on the basins' temperature alone.</summary>
     public Warmth Warmth { get; }

@@ -26,7 +26,8 @@ internal sealed class FarmDay : IHybridModel
     private readonly HeatBalance _heat;
     private readonly HouseProcess _house;
     private readonly AirExchange _air;
-    private readonly CarbonateStore _carbonate;
+    private readonly MineralsProcess _minerals;
+    private readonly DoseProcess _doses;
     private readonly FishProcess _fish;
     private readonly FilmProcess _films;
     private readonly SolidsProcess _solids;
@@ -56,7 +57,8 @@ internal sealed class FarmDay : IHybridModel
         _heat = new HeatBalance(farm.Network, parts.HeaterBasin);
         _house = house;
         _air = new AirExchange(farm);
-        _carbonate = new CarbonateStore(farm);
+        _minerals = new MineralsProcess(farm);
+        _doses = new DoseProcess(farm);
         _fish = new FishProcess(farm);
         _films = new FilmProcess(farm);
         _solids = new SolidsProcess(farm);
@@ -118,7 +120,8 @@ internal sealed class FarmDay : IHybridModel
 
         SolveHeat();
         _air.Contribute();
-        _carbonate.Contribute();
+        _minerals.Contribute();
+        _doses.Contribute();
         _fish.Contribute();
         _solids.Contribute();
         _mineralization.Contribute();
@@ -150,7 +153,7 @@ internal sealed class FarmDay : IHybridModel
             case FarmEventKind.MorningRound:
                 _startUp.MorningRound(now);
                 _trade.MorningRound(now);
-                _coupling.MorningRound(now, _heat.HeaterWatts.Length > 0 ? _heat.HeaterWatts[0] : 0);
+                _coupling.MorningRound(now, _heat.LargestWatts.Length > 0 ? _heat.LargestWatts[0] : 0);
                 break;
             case FarmEventKind.FilterCheck:
                 _filters.Check(now);
@@ -246,7 +249,8 @@ internal sealed class FarmDay : IHybridModel
         _mineralization.Commit();
         _films.Commit();
         _air.Commit();
-        _carbonate.Commit();
+        _minerals.Commit();
+        _doses.Commit();
         CommitHeatAndVapour();
         _balance.Commit(state.Basins, step, 0, Substance.Columns);
         for (int b = 0; b < step.BasinCount; b++)

@@ -32,6 +32,7 @@ public sealed class FarmState
         Mineralizers = new MineralizationState[parts.Mineralizers.Length];
         ValveFlow = new double[valves];
         HeaterHold = [.. parts.Heaters.Select(h => h.HoldCelsius)];
+        Doses = new DoseState(parts.Basins.Length);
         Growing = new GrowingState(parts);
         Operations = new OperationsState(parts);
     }
@@ -50,6 +51,9 @@ public sealed class FarmState
 
     /// <summary>Mineralization tanks.</summary>
     public MineralizationState[] Mineralizers { get; }
+
+    /// <summary>Supplements on their way into the water.</summary>
+    public DoseState Doses { get; }
 
     /// <summary>Plants.</summary>
     public GrowingState Growing { get; }
@@ -95,6 +99,7 @@ public sealed class FarmState
         other.Mineralizers.CopyTo(Mineralizers, 0);
         other.ValveFlow.CopyTo(ValveFlow, 0);
         other.HeaterHold.CopyTo(HeaterHold, 0);
+        Doses.CopyFrom(other.Doses);
         Growing.CopyFrom(other.Growing);
         House.CopyFrom(other.House);
         Books.CopyFrom(other.Books);

@@ -132,6 +132,7 @@ public sealed class Season
         FarmBooks.AddWaterStocks(State.Basins, stocks);
         SolidsProcess.AddStocks(_farm, stocks);
         FishProcess.AddStocks(_farm, stocks);
+        MineralsProcess.AddStocks(_farm, stocks);
         _day.Plants.AddStocks(stocks);
     }
 
@@ -246,30 +247,4 @@ public sealed class Season
                 FarmWork.At((weekdayWanted - startWeekday + 7) % 7, hour), 7 * day, phase, (int)kind)
             { Argument0 = argument });
     }
-}
-
-/// <summary>A saved state of a season. Opaque: made by <see cref="Season.Save"/>, used by <see cref="Season.Restore"/>, any number of times.</summary>
-public sealed class SeasonSnapshot
-{
-    internal SeasonSnapshot(FarmState state, FarmLog log, SeasonRecord record, SimulationState simulation, double[] edgeFlow)
-    {
-        State = state;
-        Log = log;
-        Record = record;
-        Simulation = simulation;
-        EdgeFlow = edgeFlow;
-    }
-
-    /// <summary>When it was saved, seconds of the season.</summary>
-    public long TimeSeconds => Simulation.TimeSeconds;
-
-    internal FarmState State { get; }
-
-    internal FarmLog Log { get; }
-
-    internal SeasonRecord Record { get; }
-
-    internal SimulationState Simulation { get; }
-
-    internal double[] EdgeFlow { get; }
 }

@@ -19,6 +19,8 @@ public sealed class Basins
         FilmSquareMetres = new double[count];
         AirShare = new double[count];
         UndissolvedCarbonateGrams = new double[count];
+        PrecipitatedPhosphorusGrams = new double[count];
+        PrecipitatedCalciumGrams = new double[count];
         Array.Fill(AirShare, 1);
     }
 
@@ -57,6 +59,12 @@ public sealed class Basins
 
     /// <summary>Calcium carbonate dosed and not yet dissolved, g.</summary>
     public double[] UndissolvedCarbonateGrams { get; }
+
+    /// <summary>Phosphorus that fell out as calcium phosphate and lies in the basin, g.</summary>
+    public double[] PrecipitatedPhosphorusGrams { get; }
+
+    /// <summary>Calcium that fell out with it, g.</summary>
+    public double[] PrecipitatedCalciumGrams { get; }
 
     /// <summary>Concentration of a substance, mg/L; 0 in a dry basin.</summary>
     public double MilligramsPerLitre(int basin, int substance) =>
@@ -149,5 +157,7 @@ public sealed class Basins
         other.FilmSquareMetres.CopyTo(FilmSquareMetres, 0);
         other.AirShare.CopyTo(AirShare, 0);
         other.UndissolvedCarbonateGrams.CopyTo(UndissolvedCarbonateGrams, 0);
+        other.PrecipitatedPhosphorusGrams.CopyTo(PrecipitatedPhosphorusGrams, 0);
+        other.PrecipitatedCalciumGrams.CopyTo(PrecipitatedCalciumGrams, 0);
     }
 }

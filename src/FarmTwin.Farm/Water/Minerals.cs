@@ -13,6 +13,9 @@ public static class Minerals
     /// <summary>Calcium taken with each phosphorus in Ca3(PO4)2, mol/mol.</summary>
     public const double CalciumPerPhosphorus = 1.5;
 
+    /// <summary>Ions in a formula unit of calcium phosphate, three of calcium and two of phosphate.</summary>
+    public const int CalciumPhosphateIons = 5;
+
     /// <summary>Third dissociation of phosphoric acid at 25 °C, -log10 (PHREEQC data base).</summary>
     private const double PhosphatePKa3 = 12.346;
 
@@ -52,6 +55,6 @@ public static class Minerals
     /// <param name="parameters">Parameters.</param>
     public static double CalciumPhosphatePrecipitationPerHour(double saturationIndex, MineralParameters parameters) =>
         saturationIndex > 0
-            ? parameters.CalciumPhosphatePerHour * (1 - Math.Exp(-CarbonateConstants.LogarithmOfTen * saturationIndex / 5))
+            ? parameters.CalciumPhosphatePerHour * (1 - Math.Exp(-CarbonateConstants.LogarithmOfTen * saturationIndex / CalciumPhosphateIons))
             : 0;
 }

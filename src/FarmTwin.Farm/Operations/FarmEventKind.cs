@@ -1,0 +1,41 @@
+namespace FarmTwin.Farm.Operations;
+
+/// <summary>Kinds of events on the farm's calendar.</summary>
+public enum FarmEventKind
+{
+    /// <summary>The day ends: growth, daily record.</summary>
+    Midnight,
+
+    /// <summary>Fish are fed; argument 0 is the meal.</summary>
+    Meal,
+
+    /// <summary>Morning round: start-up, deliveries, gates.</summary>
+    MorningRound,
+
+    /// <summary>Filters are looked at.</summary>
+    FilterCheck,
+
+    /// <summary>Mineralization tanks are looked at.</summary>
+    MineralizerCheck,
+
+    /// <summary>A settling ends; argument 0 is the tank.</summary>
+    SettlingEnds,
+
+    /// <summary>A crop is sown; argument 0 is the crop.</summary>
+    Sow,
+
+    /// <summary>Seedlings are moved to the trough.</summary>
+    Transplant,
+
+    /// <summary>Boards are harvested and planted; argument 0 is the crop.</summary>
+    HarvestBoards,
+
+    /// <summary>Fish are sold.</summary>
+    FishSale,
+
+    /// <summary>A dosing rule is looked at; argument 0 is the rule.</summary>
+    DosingCheck,
+
+    /// <summary>A planned event; argument 0 is its number.</summary>
+    Planned,
+}
