@@ -289,6 +289,10 @@ public sealed record CouplingDescription
     [Input("fastestCooling", "Fastest change of the fish's water", Unit = "K/h", Low = 0.05, High = 10)]
     public double FastestKelvinPerHour { get; init; } = 1;
 
+    /// <summary>Days that a ramp waits after it was held.</summary>
+    [Input("holdFor", "Time that the ramp waits after bad water or cooling held it", Unit = "d", Low = 0, High = 30)]
+    public double HoldDays { get; init; } = 3;
+
     /// <summary>The gates.</summary>
     [Input("gates", "What must hold before the valve is opened")]
     public CouplingGatesDescription Gates { get; init; } = new();

@@ -43,6 +43,9 @@ public sealed class Cohort
     /// <summary>Living fish (expected, hence real).</summary>
     public double Number { get; set; }
 
+    /// <summary>Which planned batch it belongs to, and is sold by; −1 for none.</summary>
+    public int Batch { get; set; } = -1;
+
     /// <summary>Mean live weight, g a fish.</summary>
     public double MeanGrams { get; set; }
 
@@ -117,6 +120,7 @@ public sealed class Cohort
         SpeciesIndex = other.SpeciesIndex;
         StockedAtSecond = other.StockedAtSecond;
         Number = other.Number;
+        Batch = other.Batch;
         MeanGrams = other.MeanGrams;
         CoefficientOfVariation = other.CoefficientOfVariation;
         DissolvedNitrogenFirstStageGrams = other.DissolvedNitrogenFirstStageGrams;

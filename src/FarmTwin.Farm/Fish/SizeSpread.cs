@@ -121,6 +121,7 @@ public static class SizeSpread
             FeedingOxygenFirstStageGrams = before.FeedingOxygenFirstStageGrams - cohort.FeedingOxygenFirstStageGrams,
             FeedingOxygenSecondStageGrams = before.FeedingOxygenSecondStageGrams - cohort.FeedingOxygenSecondStageGrams,
             HandlingHoursLeft = before.HandlingHoursLeft,
+            Batch = before.Batch,
         };
         cohort.MovedNumber += moved.Number;
         cohort.MovedGrams += moved.Grams;

@@ -8,20 +8,15 @@ namespace FarmTwin.Farm.Operations;
 /// <summary>Joining the loops: gates looked at every morning, and a ramp capped by degrees an hour and by the heater.</summary>
 public sealed class CouplingWork : FarmWork
 {
-    // Broken-off limits of the ramp (whole-farm practice): the next step waits some days.
-    private const double AbortTan = 1.5;
-    private const double AbortNitrite = 1;
-    private const double AbortOxygen = 4;
-    private const double AbortKelvinPerDay = 3;
-    private const double WaitDays = 3;
-    private const int LastStartWeekday = 3;
+    private const double NothingDifferent = 0.1;
+    private const double WithinFlow = 0.5;
 
     private readonly CouplingDescription? _plan;
     private readonly int _valve;
     private readonly double _steadyFeed;
     private readonly bool[] _fishLoop;
     private readonly int _plantSump;
-    private readonly int _heaterBasin;
+    private readonly bool _hasHeater;
 
     /// <summary>Makes it.</summary>
     public CouplingWork(FarmContext farm, FarmLog log, FishTrade trade)
@@ -34,7 +29,7 @@ public sealed class CouplingWork : FarmWork
         _steadyFeed = trade.SteadyFeedGramsPerDay(hold);
         _fishLoop = [.. Parts.Basins.Select(b => b.Use is BasinUse.FishTank or BasinUse.Filter or BasinUse.FishSump)];
         _plantSump = Array.FindIndex(Parts.Basins, b => b.Use == BasinUse.PlantSump);
-        _heaterBasin = Parts.HeaterBasin.Length > 0 ? Parts.HeaterBasin[0] : -1;
+        _hasHeater = Parts.Heaters.Length > 0;
     }
 
     /// <summary>Feed that the plan settles to, g/d.</summary>
@@ -42,8 +37,8 @@ public sealed class CouplingWork : FarmWork
 
     /// <summary>Looks at the gates; opens the valves or takes the next step of the ramp.</summary>
     /// <param name="seconds">Now.</param>
-    /// <param name="heaterWatts">Mean power of the first water heater over the last step, W.</param>
-    public void MorningRound(long seconds, double heaterWatts)
+    /// <param name="heaterLimitWatts">What the first water heater can give through its exchanger, W.</param>
+    public void MorningRound(long seconds, double heaterLimitWatts)
     {
         if (_plan is null || _plantSump < 0)
         {
@@ -70,12 +65,21 @@ public sealed class CouplingWork : FarmWork
             }
         }
 
+        double megajoules = State.Totals.WaterHeatMegajoules - state.HeaterMegajoulesMark;
         if (state.RampStep >= 0 && double.IsNaN(state.CoupledDay))
         {
-            Ramp(seconds, heaterWatts);
+            Ramp(seconds, heaterLimitWatts - (megajoules * 1e6 / UnitConstants.SecondsPerDay));
+        }
+        else if (double.IsNaN(state.CoupledDay) && State.ValveFlow[_valve] >= _plan.FullFlowLitresPerHour - WithinFlow)
+        {
+            // Opened by hand: from here on the farm is run as one water.
+            state.OpenedDay = double.IsNaN(state.OpenedDay) ? day : state.OpenedDay;
+            state.CoupledDay = day;
+            Log.Add(seconds, "fully coupled", _plan.Valve, State.ValveFlow[_valve], "L/h", "the valve was opened by hand");
         }
 
         state.FishCelsiusYesterday = FishCelsius();
+        state.HeaterMegajoulesMark = State.Totals.WaterHeatMegajoules;
     }
 
     private void Open(long seconds, CouplingGates refused)
@@ -96,7 +100,7 @@ public sealed class CouplingWork : FarmWork
         }
     }
 
-    private void Ramp(long seconds, double heaterWatts)
+    private void Ramp(long seconds, double spareWatts)
     {
         OperationsState state = State.Operations;
         double day = DayOf(seconds);
@@ -108,7 +112,7 @@ public sealed class CouplingWork : FarmWork
         if (Abort() is { } reason)
         {
             state.RampAborts++;
-            state.RampResumeDay = day + WaitDays;
+            state.RampResumeDay = day + _plan!.HoldDays;
             state.RampStep = Math.Max(0, state.RampStep - 2);
             State.ValveFlow[_valve] /= 2;
             Log.Add(seconds, "coupling ramp held", _plan!.Valve, State.ValveFlow[_valve], "L/h", reason);
@@ -119,19 +123,20 @@ public sealed class CouplingWork : FarmWork
         double wanted = state.RampStep < _plan!.RampShares.Count
             ? Math.Min(_plan.FullFlowLitresPerHour, _plan.RampShares[state.RampStep] * fishLitres / UnitConstants.HoursPerDay)
             : _plan.FullFlowLitresPerHour;
-        double colder = FishCelsius() - State.Basins.Celsius[_plantSump];
-        double byShock = Math.Abs(colder) > 0.1 ? _plan.FastestKelvinPerHour * fishLitres / Math.Abs(colder) : double.PositiveInfinity;
-        double byHeater = double.PositiveInfinity;
-        if (_heaterBasin >= 0 && colder > 0.1)
-        {
-            // The heater already carries what now flows; its spare power carries more.
-            double spare = Math.Max(0, (Parts.Heaters[0].OutputKilowatts * UnitConstants.GramsPerKilogram) - heaterWatts);
-            byHeater = State.ValveFlow[_valve] + HeatBalance.LitresPerHourOf(spare / colder);
-        }
+        var waters = new LoopPair(FishCelsius(), State.Basins.Celsius[_plantSump]);
+        double colder = waters.FishLoop - waters.PlantLoop;
+        double byShock = Math.Abs(colder) > NothingDifferent
+            ? _plan.FastestKelvinPerHour * fishLitres / Math.Abs(colder)
+            : double.PositiveInfinity;
 
+        // The heater already carries what now flows; what it has to spare carries more.
+        double byHeater = _hasHeater && colder > NothingDifferent
+            ? State.ValveFlow[_valve] + TwoLoopExchange.LargestFlowByHeatLitresPerHour(
+                Math.Max(0, spareWatts) / UnitConstants.GramsPerKilogram, waters)
+            : double.PositiveInfinity;
         double flow = Math.Min(wanted, Math.Min(byShock, byHeater));
         State.ValveFlow[_valve] = flow;
-        bool capped = flow < wanted - 0.5;
+        bool capped = flow < wanted - WithinFlow;
         string cap = !capped ? string.Empty : byHeater <= byShock ? "; capped by the heater" : "; capped by degrees an hour";
         Log.Add(seconds, "coupling step", _plan.Valve, flow, "L/h", $"plant water is {colder:0.0} K colder{cap}");
         if (!capped)
@@ -139,7 +144,7 @@ public sealed class CouplingWork : FarmWork
             state.RampStep++;
         }
 
-        if (flow >= _plan.FullFlowLitresPerHour - 0.5)
+        if (flow >= _plan.FullFlowLitresPerHour - WithinFlow)
         {
             state.CoupledDay = day;
             Log.Add(seconds, "fully coupled", _plan.Valve, flow, "L/h", $"{day - Math.Floor(state.OpenedDay):0} days after the first opening");
@@ -167,7 +172,7 @@ public sealed class CouplingWork : FarmWork
         refused |= basins.MilligramsPerLitre(_plantSump, Substance.Tan) < gates.PlantTanMilligramsNPerLitre ? 0 : CouplingGates.PlantTan;
         refused |= LowestOxygen() >= gates.OxygenMilligramsPerLitre ? 0 : CouplingGates.Oxygen;
         refused |= basins.MilligramsPerLitre(_plantSump, Substance.Sodium) < gates.SodiumMilligramsPerLitre ? 0 : CouplingGates.Sodium;
-        refused |= !gates.EarlyInWeek || WeekdayOf(seconds) <= LastStartWeekday ? 0 : CouplingGates.Weekday;
+        refused |= !gates.EarlyInWeek || WeekdayOf(seconds) <= Parts.Practice.LastStartWeekday ? 0 : CouplingGates.Weekday;
         refused |= DayOf(seconds) >= _plan.NotBeforeDay ? 0 : CouplingGates.NotBefore;
         return refused;
     }
@@ -177,10 +182,10 @@ public sealed class CouplingWork : FarmWork
         double tan = WorstTank(Substance.Tan);
         double nitrite = WorstTank(Substance.Nitrite);
         double fallen = State.Operations.FishCelsiusYesterday - FishCelsius();
-        return tan > AbortTan ? $"TAN of the tanks is {tan:0.0} mg N/L"
-            : nitrite > AbortNitrite ? $"nitrite of the tanks is {nitrite:0.0} mg N/L"
-            : LowestOxygen() < AbortOxygen ? "oxygen is below 4 mg/L"
-            : fallen > AbortKelvinPerDay ? $"the fish's water fell {fallen:0.0} K in a day"
+        return tan > Parts.Practice.RampStopsTan ? $"TAN of the tanks is {tan:0.0} mg N/L"
+            : nitrite > Parts.Practice.RampStopsNitrite ? $"nitrite of the tanks is {nitrite:0.0} mg N/L"
+            : LowestOxygen() < Parts.Practice.RampStopsOxygen ? $"oxygen is below {Parts.Practice.RampStopsOxygen:0.#} mg/L"
+            : fallen > Parts.Exchange.LargestCelsiusPerDay ? $"the fish's water fell {fallen:0.0} K in a day"
             : null;
     }
 

@@ -8,6 +8,9 @@ namespace FarmTwin.Farm.Operations;
 /// <summary>Sowing, transplanting, pushing and harvesting boards, first in, first out; what waits and why is in the record.</summary>
 public sealed class CropWork : FarmWork
 {
+    // A week's boards come in thirds: three of them make one for all that rounding does.
+    private const double Rounding = 1e-9;
+
     private readonly PlantProcess _plants;
     private readonly PlantLot _waste = new();
     private readonly PlantLot _harvest = new();
@@ -82,7 +85,8 @@ public sealed class CropWork : FarmWork
                 double moved = trough.Enter(tray.Lot);
                 Growing.Changed = true;
                 Log.Add(seconds, "transplant", Parts.CropNames[tray.Crop], moved, "plants", $"at {tray.AgeDays(day):0} days to the trough");
-                if (!tray.Lot.IsEmpty && tray.Lot.Plants > 1)
+                bool firstDay = tray.AgeDays(day) < Parts.CropPlans[tray.Crop].NurseryDays + 1;
+                if (firstDay && tray.Lot.Plants > 1)
                 {
                     Log.Add(seconds, "trough full", Parts.CropNames[tray.Crop], tray.Lot.Plants, "plants", "they wait in the nursery");
                 }
@@ -112,7 +116,7 @@ public sealed class CropWork : FarmWork
         double age = 0;
         bool shortOfSeedlings = false;
         bool light = false;
-        while (Growing.BoardsOwed[crop] >= 1)
+        while (Growing.BoardsOwed[crop] >= 1 - Rounding)
         {
             int lane = NextLane(crop);
             if (lane < 0)
@@ -165,7 +169,8 @@ public sealed class CropWork : FarmWork
             Log.Add(seconds, "plant boards", Parts.CropNames[crop], planted, "boards", string.Empty);
         }
 
-        if (shortOfSeedlings && DayOf(seconds) > plan.FirstSowingDay + plan.NurseryDays + plan.TroughDays + plan.SowEveryDays)
+        bool sows = (ChangeAt(plan, seconds)?.CellsPerSowing ?? plan.CellsPerSowing) > 0;
+        if (shortOfSeedlings && sows && DayOf(seconds) > plan.FirstSowingDay + plan.NurseryDays + plan.TroughDays + plan.SowEveryDays)
         {
             Log.Add(seconds, "no seedlings", Parts.CropNames[crop], Growing.BoardsOwed[crop], "boards", "a lane has free places, but no seedling in the trough is old enough");
         }
@@ -291,7 +296,7 @@ public sealed class CropWork : FarmWork
         {
             NurseryTray tray = Growing.Trays[t];
             bool empty = tray.IsUp && tray.Lot.Plants < 0.5;
-            bool tooOld = tray.AgeDays(day) > 2.5 * Parts.CropPlans[tray.Crop].NurseryDays;
+            bool tooOld = tray.AgeDays(day) > Parts.Practice.SeedlingsTooOld * Parts.CropPlans[tray.Crop].NurseryDays;
             if (!empty && !tooOld)
             {
                 continue;

@@ -192,7 +192,7 @@ public sealed class DosingWork : FarmWork
         for (int halving = 0; halving < 12; halving++)
         {
             DosePrediction dose = BaseDose.Predict(ions, carbon, State.Basins.Celsius[basin], litres, supplement, grams, Parts.Dosing);
-            if (dose.PH - dose.PHBefore <= Parts.Practice.LargestPHRise)
+            if (dose.PH <= Math.Max(Parts.Practice.PHRaisedFreely, dose.PHBefore + Parts.Practice.LargestPHRise))
             {
                 break;
             }

@@ -8,6 +8,8 @@ namespace FarmTwin.Farm.Operations;
 /// <summary>Fish delivered and sold: batches when the filter is ready, weekly lots of the largest, restocking.</summary>
 public sealed class FishTrade : FarmWork
 {
+    private const double HalfAFish = 0.5;
+
     private readonly int[] _tank;
 
     /// <summary>Makes it.</summary>
@@ -72,21 +74,16 @@ public sealed class FishTrade : FarmWork
     /// <summary>Sells the week's lots.</summary>
     public void Sell(long seconds)
     {
-        for (int s = 0; s < Parts.Stocking.Length; s++)
+        for (int tank = 0; tank < State.Cohorts.Length; tank++)
         {
-            List<Cohort> cohorts = State.Cohorts[_tank[s]];
-            StockingDescription stocking = Parts.Stocking[s];
+            List<Cohort> cohorts = State.Cohorts[tank];
             for (int c = cohorts.Count - 1; c >= 0; c--)
             {
-                SellFrom(cohorts[c], s, stocking, seconds);
-                if (cohorts[c].Number < 0.5)
+                int batch = cohorts[c].Batch;
+                if (batch >= 0)
                 {
-                    TakeOut(cohorts[c], s, seconds, double.PositiveInfinity);
-                    cohorts.RemoveAt(c);
-                    if (stocking.RestockAfterDays is { } wait && cohorts.Count == 0)
-                    {
-                        State.Operations.DueDay[s] = Math.Floor(DayOf(seconds)) + wait;
-                    }
+                    SellFrom(cohorts[c], Parts.Stocking[batch], tank, seconds);
+                    ClearIfEmpty(tank, c, seconds);
                 }
             }
         }
@@ -98,13 +95,8 @@ public sealed class FishTrade : FarmWork
         List<Cohort> cohorts = State.Cohorts[tank];
         for (int c = cohorts.Count - 1; c >= 0; c--)
         {
-            HarvestResult taken = SizeSpread.TopHarvest(cohorts[c], Parts.Species[cohorts[c].SpeciesIndex], aboveGrams);
-            Book(taken, Parts.BasinNames[tank], seconds);
-            if (cohorts[c].Number < 0.5)
-            {
-                Book(SizeSpread.TopHarvest(cohorts[c], Parts.Species[cohorts[c].SpeciesIndex], 0), Parts.BasinNames[tank], seconds);
-                cohorts.RemoveAt(c);
-            }
+            Book(SizeSpread.TopHarvest(cohorts[c], Parts.Species[cohorts[c].SpeciesIndex], aboveGrams), tank, seconds);
+            ClearIfEmpty(tank, c, seconds);
         }
     }
 
@@ -132,7 +124,10 @@ public sealed class FishTrade : FarmWork
         int round = State.Operations.Delivered[s]++;
         var cohort = new Cohort(
             round == 0 ? Parts.StockingNames[s] : $"{Parts.StockingNames[s]} {round + 1}",
-            species, stocking.Number, stocking.MeanGrams, stocking.CoefficientOfVariation, seconds);
+            species, stocking.Number, stocking.MeanGrams, stocking.CoefficientOfVariation, seconds)
+        {
+            Batch = s,
+        };
         Survival.Handle(cohort, Parts.Species[species]);
         State.Cohorts[_tank[s]].Add(cohort);
         FishProcess.PostBodies(State.Books, Door.FishDelivered, cohort.Elements(Parts.Species[species]), 1);
@@ -142,11 +137,12 @@ public sealed class FishTrade : FarmWork
             $"{cohort.Name}: {stocking.Number} fish of {stocking.MeanGrams:0} g");
     }
 
-    private void SellFrom(Cohort cohort, int s, StockingDescription stocking, long seconds)
+    private void SellFrom(Cohort cohort, StockingDescription stocking, int tank, long seconds)
     {
+        FishParameters species = Parts.Species[cohort.SpeciesIndex];
         if (cohort.Number <= stocking.ClearBelow && cohort.MeanGrams >= stocking.SellFromGrams / 2)
         {
-            TakeOut(cohort, s, seconds, double.PositiveInfinity);
+            Book(SizeSpread.TopHarvest(cohort, species, 0), tank, seconds);
             return;
         }
 
@@ -154,22 +150,30 @@ public sealed class FishTrade : FarmWork
         double lot = Math.Floor(Math.Min(stocking.LotPerWeek, ready));
         if (lot >= 1)
         {
-            TakeOut(cohort, s, seconds, lot);
+            Book(SizeSpread.TopHarvestNumber(cohort, species, lot), tank, seconds);
         }
     }
 
-    private void TakeOut(Cohort cohort, int s, long seconds, double number)
+    // A cohort of less than half a fish is gone; when it was the last of its batch, the batch is due again.
+    private void ClearIfEmpty(int tank, int index, long seconds)
     {
-        if (cohort.Number <= 0)
+        Cohort cohort = State.Cohorts[tank][index];
+        if (cohort.Number >= HalfAFish)
         {
             return;
         }
 
-        FishParameters species = Parts.Species[cohort.SpeciesIndex];
-        Book(SizeSpread.TopHarvestNumber(cohort, species, number), Parts.Stocking[s].Tank, seconds);
+        Book(SizeSpread.TopHarvest(cohort, Parts.Species[cohort.SpeciesIndex], 0), tank, seconds);
+        State.Cohorts[tank].RemoveAt(index);
+        int batch = cohort.Batch;
+        if (batch >= 0 && Parts.Stocking[batch].RestockAfterDays is { } wait
+            && !State.Cohorts.Any(tankCohorts => tankCohorts.Any(c => c.Batch == batch)))
+        {
+            State.Operations.DueDay[batch] = Math.Floor(DayOf(seconds)) + wait;
+        }
     }
 
-    private void Book(in HarvestResult taken, string tank, long seconds)
+    private void Book(in HarvestResult taken, int tank, long seconds)
     {
         if (taken.Number <= 0)
         {
@@ -179,7 +183,10 @@ public sealed class FishTrade : FarmWork
         State.Totals.FishSold += taken.Number;
         State.Totals.FishSoldGrams += taken.Grams;
         FishProcess.PostBodies(State.Books, Door.FishSold, taken.Elements, -1);
-        Log.Add(seconds, "sell fish", tank, taken.Grams / UnitConstants.GramsPerKilogram, "kg",
-            $"{taken.Number:0} fish of {taken.MeanGrams:0} g");
+        if (taken.Number >= HalfAFish)
+        {
+            Log.Add(seconds, "sell fish", Parts.BasinNames[tank], taken.Grams / UnitConstants.GramsPerKilogram, "kg",
+                $"{taken.Number:0} fish of {taken.MeanGrams:0} g");
+        }
     }
 }

@@ -78,11 +78,21 @@ public sealed class MineralizerCare : FarmWork
 
             double tan = State.Basins.MilligramsPerLitre(b, Substance.Tan);
             double nitrite = State.Basins.MilligramsPerLitre(b, Substance.Nitrite);
-            if (tan > tank.DecantBelowTanMilligramsNPerLitre || nitrite > tank.DecantBelowNitriteMilligramsNPerLitre)
+            bool foul = tan > tank.DecantBelowTanMilligramsNPerLitre || nitrite > tank.DecantBelowNitriteMilligramsNPerLitre;
+            double mixed = State.Basins.SolidsGrams(b) / State.Basins.Litres[b];
+            bool haul = State.Mineralizers[m].HoursInPhase > 2 * tank.AerateDays * UnitConstants.HoursPerDay
+                && mixed > tank.ThickenAboveGramsPerLitre;
+            if (foul && !haul)
             {
                 Log.Add(seconds, "settling put off", tank.Basin, tan, "mg N/L",
                     $"TAN {tan:0.0} and nitrite {nitrite:0.0} mg N/L: the air stays on until they are nitrified");
                 continue;
+            }
+
+            if (foul)
+            {
+                Log.Add(seconds, "settle for hauling", tank.Basin, mixed, "g/L",
+                    $"TAN {tan:0.0} mg N/L does not come down in twice its time: the sludge is settled and hauled to compost, nothing is decanted");
             }
 
             State.Basins.AirShare[b] = 0;

@@ -71,6 +71,9 @@ public sealed class OperationsState
     /// <summary>Warmest fish water a day ago, °C, against which the ramp's cooling is judged.</summary>
     public double FishCelsiusYesterday { get; set; } = double.NaN;
 
+    /// <summary>Heat that the water heaters had given by the last morning, MJ.</summary>
+    public double HeaterMegajoulesMark { get; set; }
+
     /// <summary>Next supplement in turn of each dosing rule.</summary>
     public int[] DosingTurn { get; }
 
@@ -102,6 +105,7 @@ public sealed class OperationsState
         RampAborts = other.RampAborts;
         RampResumeDay = other.RampResumeDay;
         FishCelsiusYesterday = other.FishCelsiusYesterday;
+        HeaterMegajoulesMark = other.HeaterMegajoulesMark;
         other.DosingTurn.CopyTo(DosingTurn, 0);
         other.DosedGrams.CopyTo(DosedGrams, 0);
         FineUntilSeconds = other.FineUntilSeconds;

@@ -53,6 +53,9 @@ public sealed record PracticeParameters
     /// <summary>Largest rise of pH by one dose of base.</summary>
     public required double LargestPHRise { get; init; }
 
+    /// <summary>pH up to which a dose of base may lift the water at once: below it next to no ammonia is un-ionized.</summary>
+    public required double PHRaisedFreely { get; init; }
+
     /// <summary>Oxygen below which the clock goes to minutes, mg/L.</summary>
     public required double FineStepOxygen { get; init; }
 
@@ -61,6 +64,30 @@ public sealed record PracticeParameters
 
     /// <summary>Fresh degradable solids in settled, half digested sludge: volatile share used for denitrification.</summary>
     public required double SludgeVolatileShare { get; init; }
+
+    /// <summary>TAN of a tank at which the coupling ramp is held, mg N/L.</summary>
+    public required double RampStopsTan { get; init; }
+
+    /// <summary>Nitrite of a tank at which the coupling ramp is held, mg N/L.</summary>
+    public required double RampStopsNitrite { get; init; }
+
+    /// <summary>Oxygen below which the coupling ramp is held, mg/L.</summary>
+    public required double RampStopsOxygen { get; init; }
+
+    /// <summary>Last day of the week on which a coupling is begun where people must be there for two days, 1 = Monday.</summary>
+    public required double LastStartWeekday { get; init; }
+
+    /// <summary>Fed days before a filter with fish in it may count as cycled.</summary>
+    public required double CycledLeastFedDays { get; init; }
+
+    /// <summary>Quiet days on end for that.</summary>
+    public required double CycledQuietDays { get; init; }
+
+    /// <summary>TAN and nitrite that count as quiet, mg N/L.</summary>
+    public required double CycledQuietLevel { get; init; }
+
+    /// <summary>Age, as a multiple of the nursery time, at which seedlings that found no room are discarded.</summary>
+    public required double SeedlingsTooOld { get; init; }
 
     /// <summary>Reads them.</summary>
     public static PracticeParameters From(ParameterSet set)
@@ -84,8 +111,17 @@ public sealed record PracticeParameters
             DosingHours = set.Get("dosingTime", "h"),
             FullRootDryGrams = set.Get("fullRootDryMass", "g/m2"),
             LargestPHRise = set.Get("largestPHRise", "1"),
+            PHRaisedFreely = set.Get("pHRaisedFreely", "1"),
             FineStepOxygen = set.Get("fineStepOxygen", "mg/L"),
             CoarseStepOxygen = set.Get("coarseStepOxygen", "mg/L"),
+            RampStopsTan = set.Get("rampStopsTan", "mg N/L"),
+            RampStopsNitrite = set.Get("rampStopsNitrite", "mg N/L"),
+            RampStopsOxygen = set.Get("rampStopsOxygen", "mg/L"),
+            LastStartWeekday = set.Get("lastStartWeekday", "1"),
+            CycledLeastFedDays = set.Get("cycledLeastFedDays", "d"),
+            CycledQuietDays = set.Get("cycledQuietDays", "d"),
+            CycledQuietLevel = set.Get("cycledQuietLevel", "mg N/L"),
+            SeedlingsTooOld = set.Get("seedlingsTooOld", "1"),
             SludgeVolatileShare = set.Get("sludgeVolatileShare", "1"),
         };
     }

@@ -7,11 +7,6 @@ namespace FarmTwin.Farm.Operations;
 /// <summary>Bringing the filter to life: ammonium dosed until a challenge is nitrified within a day, twice; or judged with fish in it.</summary>
 public sealed class StartUpWork : FarmWork
 {
-    // With fish in the water a filter counts as cycled after this many fed days and quiet days on end: common practice, no source.
-    private const double LeastFedDays = 10;
-    private const double QuietDays = 3;
-    private const double QuietMilligramsPerLitre = 1;
-
     private readonly DosingWork _dosing;
 
     /// <summary>Makes it.</summary>
@@ -26,9 +21,21 @@ public sealed class StartUpWork : FarmWork
             return;
         }
 
-        if (Parts.Farm.FishlessStart is { } start && DayOf(seconds) <= start.LongestDays)
+        if (Parts.Farm.FishlessStart is { } start)
         {
-            Fishless(start, seconds);
+            if (DayOf(seconds) <= start.LongestDays)
+            {
+                Fishless(start, seconds);
+            }
+            else if (DayOf(seconds) <= start.LongestDays + 1)
+            {
+                Log.Add(seconds, "fishless start given up", start.Basin, start.LongestDays, "d",
+                    "the filter never nitrified its challenge within a day: look for cold, pH, air, chlorine; batches that wait for it are not delivered");
+            }
+            else
+            {
+                WithFish(seconds);
+            }
         }
         else
         {
@@ -86,23 +93,24 @@ public sealed class StartUpWork : FarmWork
         }
 
         state.FedDays += fish && State.Totals.FeedYesterdayGrams > 0 ? 1 : 0;
-        state.QuietFeedDays = fish && worst < QuietMilligramsPerLitre && State.Totals.FeedYesterdayGrams > 0 ? state.QuietFeedDays + 1 : 0;
-        if (state.FedDays >= LeastFedDays && state.QuietFeedDays >= QuietDays)
+        state.QuietFeedDays = fish && worst < Parts.Practice.CycledQuietLevel && State.Totals.FeedYesterdayGrams > 0 ? state.QuietFeedDays + 1 : 0;
+        if (state.FedDays >= Parts.Practice.CycledLeastFedDays && state.QuietFeedDays >= Parts.Practice.CycledQuietDays)
         {
             state.CycledDay = DayOf(seconds);
             Log.Add(seconds, "filter cycled", "fish loop", state.CycledDay, "d",
-                $"TAN and nitrite below {QuietMilligramsPerLitre:0} mg N/L on {QuietDays:0} fed days on end");
+                $"TAN and nitrite below {Parts.Practice.CycledQuietLevel:0.##} mg N/L on {Parts.Practice.CycledQuietDays:0} fed days on end");
         }
     }
 
     private void DoseTo(int basin, string name, double target, double now, long seconds, string what)
     {
-        double litres = Loops.Litres(basin);
+        // Reckoned over the dosed loop by itself: through an open valve the same grams are simply thinner.
+        double litres = Loops.LitresApart(basin);
         Supplement supplement = Parts.Supplements[name];
         double grams = Math.Max(0, target - now) * litres / supplement.TanGramsNPerKilogram;
         if (grams > 0)
         {
-            _dosing.Drip(basin, supplement, grams, seconds);
+            _dosing.Pour(basin, supplement, grams);
             Log.Add(seconds, what, Parts.BasinNames[basin], grams, "g", $"{supplement.Title} to {target:0.#} mg N/L over {litres:0} L");
         }
     }

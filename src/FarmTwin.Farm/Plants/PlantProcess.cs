@@ -73,13 +73,13 @@ public sealed class PlantProcess
                 continue;
             }
 
-            bool night = light.InsideMegajoules <= 0;
-            double perLeaf = night
-                ? plants.NightVapourCoefficientKilogramsPerSquareMetreHourKilopascal
-                : plants.DayVapourCoefficientKilogramsPerSquareMetreHourKilopascal;
-            double megajoules = b == _nurseryBasin ? light.NurseryMegajoules : light.InsideMegajoules;
-            _transpiration[b] = (_canopy[b] * plants.RadiationShare * megajoules / LatentHeatMegajoulesPerKilogram)
-                + (_leaf[b] * perLeaf * Math.Max(0, light.VapourDeficitKilopascals));
+            _transpiration[b] = Transpiration.OfStandsLitresPerHour(
+                _canopy[b],
+                _leaf[b],
+                b == _nurseryBasin ? light.NurseryMegajoules : light.InsideMegajoules,
+                light.VapourDeficitKilopascals,
+                light.InsideMegajoules <= 0,
+                plants);
             total += _transpiration[b];
         }
 
@@ -367,8 +367,6 @@ public sealed class PlantProcess
         }
     }
 
-    private const double LatentHeatMegajoulesPerKilogram = 2.45;
-
     private double RootSquareMetres(int basin)
     {
         double roots = 0;
@@ -457,7 +455,7 @@ public sealed class PlantProcess
 
                 double leaf = lot.LeafAreaIndex(_farm.Parts.Crops[lot.Crop]);
                 _leaf[basin] += leaf * lot.AreaSquareMetres;
-                _canopy[basin] += lot.AreaSquareMetres * (1 - Math.Exp(-_farm.Parts.Plants.RadiationExtinction * leaf));
+                _canopy[basin] += lot.AreaSquareMetres * Transpiration.Intercepted(leaf, _farm.Parts.Plants);
                 UptakeAmounts planned = lot.Planned;
                 int start = basin * UptakeAmounts.Count;
                 _planned[start] += planned.Ammonium;

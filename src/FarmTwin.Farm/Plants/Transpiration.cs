@@ -27,12 +27,38 @@ public static class Transpiration
             return 0;
         }
 
-        double intercepted = 1 - Math.Exp(-plants.RadiationExtinction * leafAreaIndex);
+        return OfStandsLitresPerHour(
+            areaSquareMetres * Intercepted(leafAreaIndex, plants),
+            areaSquareMetres * leafAreaIndex,
+            radiationMegajoulesPerSquareMetreHour,
+            vapourDeficitKilopascals,
+            night,
+            plants);
+    }
+
+    /// <summary>Share of the light that a leaf area intercepts, 0 to 1.</summary>
+    public static double Intercepted(double leafAreaIndex, PlantParameters plants) =>
+        1 - Math.Exp(-plants.RadiationExtinction * leafAreaIndex);
+
+    /// <summary>Transpiration of many stands together, L/h, from sums over them.</summary>
+    /// <param name="canopySquareMetres">Σ area × intercepted share, m².</param>
+    /// <param name="leafSquareMetres">Σ area × leaf area index, m².</param>
+    /// <param name="radiationMegajoulesPerSquareMetreHour">Sun inside, MJ/(m² h); negative counts as none.</param>
+    /// <param name="vapourDeficitKilopascals">kPa; negative counts as none.</param>
+    /// <param name="night">Whether the night's conductance holds.</param>
+    /// <param name="plants">Parameters.</param>
+    public static double OfStandsLitresPerHour(
+        double canopySquareMetres,
+        double leafSquareMetres,
+        double radiationMegajoulesPerSquareMetreHour,
+        double vapourDeficitKilopascals,
+        bool night,
+        PlantParameters plants)
+    {
         double conductance = night
             ? plants.NightVapourCoefficientKilogramsPerSquareMetreHourKilopascal
             : plants.DayVapourCoefficientKilogramsPerSquareMetreHourKilopascal;
-        return areaSquareMetres * (
-            (plants.RadiationShare * intercepted * Math.Max(0, radiationMegajoulesPerSquareMetreHour) / LatentHeatMegajoulesPerKilogram)
-            + (conductance * leafAreaIndex * Math.Max(0, vapourDeficitKilopascals)));
+        return (canopySquareMetres * plants.RadiationShare * Math.Max(0, radiationMegajoulesPerSquareMetreHour) / LatentHeatMegajoulesPerKilogram)
+            + (leafSquareMetres * conductance * Math.Max(0, vapourDeficitKilopascals));
     }
 }

@@ -129,6 +129,13 @@ public sealed class MineralizationProcess
         double blanketDry = share > 0 ? mixed / share : 0;
         double capacity = Denitrification.BlanketCapacityMilligramsPerLitreHour(
             parts.Mineralization, blanketDry * parts.Practice.SludgeVolatileShare, basins.Celsius[b], oxygen);
+
+        // No more nitrate is reduced than the breakdown of degradable solids can feed: without this bound well digested sludge
+        // denitrifies on a donor that it no longer has, and frees alkalinity without carbon (pH ran to 9.8).
+        double degradable = basins.Grams[WaterStep.At(b, Substance.DegradableSolids)] / (share * litres);
+        double fed = degradable * _farm.Warmth.BreakdownPerHour(b, oxygen, parts.Solids) * parts.Solids.OxygenPerVolatileSolids
+            / NitrificationStoichiometry.CodPerDenitrifiedNitrogen * UnitConstants.GramsPerKilogram;
+        capacity = Math.Min(capacity, fed);
         double blanket = state.BlanketNitrateMilligramsNPerLitre;
         double loss = Denitrification.SettledLossGrams(
             parts.Mineralization,
