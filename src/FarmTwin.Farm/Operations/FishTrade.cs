@@ -166,11 +166,20 @@ public sealed class FishTrade : FarmWork
         Book(SizeSpread.TopHarvest(cohort, Parts.Species[cohort.SpeciesIndex], 0), tank, seconds);
         State.Cohorts[tank].RemoveAt(index);
         int batch = cohort.Batch;
-        if (batch >= 0 && Parts.Stocking[batch].RestockAfterDays is { } wait
-            && !State.Cohorts.Any(tankCohorts => tankCohorts.Any(c => c.Batch == batch)))
+        if (batch < 0 || Parts.Stocking[batch].RestockAfterDays is not { } wait
+            || State.Cohorts.Any(tankCohorts => tankCohorts.Any(c => c.Batch == batch)))
         {
-            State.Operations.DueDay[batch] = Math.Floor(DayOf(seconds)) + wait;
+            return;
         }
+
+        if (cohort.DiedNumber > Parts.Practice.RestockMostDeaths * cohort.StockedNumber)
+        {
+            Log.Add(seconds, "not restocked", Parts.BasinNames[tank], cohort.DiedNumber, "fish",
+                $"{cohort.DiedNumber:0} of {cohort.StockedNumber:0} fish died: nobody stocks again before the cause is found");
+            return;
+        }
+
+        State.Operations.DueDay[batch] = Math.Floor(DayOf(seconds)) + wait;
     }
 
     private void Book(in HarvestResult taken, int tank, long seconds)

@@ -89,6 +89,9 @@ public sealed record PracticeParameters
     /// <summary>Age, as a multiple of the nursery time, at which seedlings that found no room are discarded.</summary>
     public required double SeedlingsTooOld { get; init; }
 
+    /// <summary>Share of a batch that may have died before its tank is stocked again without asking why.</summary>
+    public required double RestockMostDeaths { get; init; }
+
     /// <summary>Reads them.</summary>
     public static PracticeParameters From(ParameterSet set)
     {
@@ -122,6 +125,7 @@ public sealed record PracticeParameters
             CycledQuietDays = set.Get("cycledQuietDays", "d"),
             CycledQuietLevel = set.Get("cycledQuietLevel", "mg N/L"),
             SeedlingsTooOld = set.Get("seedlingsTooOld", "1"),
+            RestockMostDeaths = set.Get("restockMostDeaths", "1"),
             SludgeVolatileShare = set.Get("sludgeVolatileShare", "1"),
         };
     }
