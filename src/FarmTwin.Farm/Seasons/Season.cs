@@ -129,7 +129,6 @@ public sealed class Season
     private void Stocks(Span<double> stocks)
     {
         stocks.Clear();
-        _day.Plants.Settle();
         FarmBooks.AddWaterStocks(State.Basins, stocks);
         SolidsProcess.AddStocks(_farm, stocks);
         FishProcess.AddStocks(_farm, stocks);
