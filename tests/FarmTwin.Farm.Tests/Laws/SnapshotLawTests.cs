@@ -91,6 +91,23 @@ public class SnapshotLawTests
         Assert.Equal(Farms.Days(Through, "outside_air_lowest_C"), Farms.Days(season, "outside_air_lowest_C"));
     }
 
+    [Fact]
+    public void Seasons_side_by_side_on_several_threads_give_what_one_alone_gives()
+    {
+        var seasons = new Season[4];
+        Parallel.For(0, seasons.Length, new ParallelOptions { MaxDegreeOfParallelism = 4 }, i => seasons[i] = Farms.Run(Farm, 20));
+        Season alone = Farms.Run(Farm, 20);
+        Assert.All(seasons, s => AssertSame(alone, s));
+    }
+
+    [Fact]
+    public void Another_replicate_of_a_seed_meets_other_weather()
+    {
+        var replicate = new Season(Farm with { LengthDays = 10 }, Scenarios.Library.ShippedLibrary.Library, 1, replicate: 1);
+        replicate.AdvanceToEnd();
+        Assert.NotEqual(Farms.Days(Through, "outside_air_C")[..10], Farms.Days(replicate, "outside_air_C"));
+    }
+
     internal static void AssertSame(Season expected, Season actual)
     {
         Assert.Equal(expected.Record.Days.RowCount, actual.Record.Days.RowCount);

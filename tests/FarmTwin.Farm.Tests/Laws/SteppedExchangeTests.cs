@@ -54,6 +54,16 @@ public class SteppedExchangeTests(ITestOutputHelper output)
         Assert.All(coupled.State.Basins.PH.Zip(apart.State.Basins.PH), t => Assert.Equal(t.Second, t.First, 1e-8));
     }
 
+    [Fact]
+    public void A_farm_without_fish_tanks_shows_no_oxygen_of_tanks()
+    {
+        FarmDescription pond = BareFarm.Of(
+            new Dictionary<string, BasinDescription> { ["pond"] = BareFarm.Closed(BasinUse.Lane, 1000) }, new Dictionary<string, PipeDescription>());
+        Season season = Farms.Run(pond, 2);
+        Assert.All(Farms.Days(season, "oxygen_tanks_mg_per_L"), v => Assert.True(double.IsNaN(v)));
+        LedgerLawTests.AssertClosed(season);
+    }
+
     private static double LargestError(double stepMinutes)
     {
         Season season = Farms.Start(Farm, 2, stepMinutes: stepMinutes);

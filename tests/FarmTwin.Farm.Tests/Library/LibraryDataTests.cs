@@ -79,7 +79,6 @@ public partial class LibraryDataTests
     [InlineData("feeds")]
     [InlineData("crops")]
     [InlineData("covers")]
-    [InlineData("fuels")]
     public void Sets_of_a_kind_have_the_same_parameters_in_the_same_units(string folder)
     {
         string[] names = [.. Library.Names(folder)];
@@ -88,6 +87,15 @@ public partial class LibraryDataTests
         {
             Assert.Equal(first, Library.Set(folder, name).All.Select(p => $"{p.Name} [{p.Unit}]").Order(StringComparer.Ordinal));
         }
+    }
+
+    [Fact]
+    public void Fuels_have_the_same_parameters_each_by_its_own_sale_unit()
+    {
+        string[] names = [.. Library.Names("fuels")];
+        Assert.All(names, n => Assert.Equal(
+            Library.Set("fuels", names[0]).All.Select(p => p.Name).Order(StringComparer.Ordinal),
+            Library.Set("fuels", n).All.Select(p => p.Name).Order(StringComparer.Ordinal)));
     }
 
     [Theory]

@@ -90,6 +90,7 @@ public class WholeFarmCaseTests(ITestOutputHelper output)
     public void Lettuce_on_feed_alone_yields_least_and_with_all_supplements_most()
     {
         // Nozzi et al. (2018, Agronomy 8:27): 4.0 < 4.9 < 6.1 kg/m2 with feed alone, with iron and micronutrients, with phosphorus and potassium too.
+        // Only the order is claimed: without chelate the twin's heads fail (iron near 0.01 mg/L), where the trial still made two thirds of its best.
         (string Name, string[] Supplements)[] plans =
             [("feed alone", []), ("with iron", ["iron"]), ("with iron, potassium, phosphorus, magnesium", ["iron", "potassium", "phosphorus", "magnesium"])];
         double below = 0;
@@ -135,7 +136,7 @@ public class WholeFarmCaseTests(ITestOutputHelper output)
             {
                 ["first"] = Farm.Stocking["first"] with
                 {
-                    Number = 200, MeanGrams = 150, AfterDays = 0, WaitForCycle = false, SellFromGrams = 5000, RestockAfterDays = null,
+                    Number = 155, MeanGrams = 150, AfterDays = 0, WaitForCycle = false, SellFromGrams = 5000, RestockAfterDays = null,
                 },
             },
             Parameters = new Dictionary<string, double> { ["feeds/tilapia-32/crudeProtein"] = 0.40 },
