@@ -117,8 +117,9 @@ public sealed class FlowNetwork
             Loss[b] = Math.Min(wantedLoss[b], litres[b] / (2 * hours));
         }
 
+        // A pump that runs short takes water from the sump it feeds: limited one after another, at most once each.
         Route(litres, valveFlow, hours);
-        if (LimitPumps(litres, hours))
+        while (LimitPumps(litres, hours))
         {
             Route(litres, valveFlow, hours);
         }
@@ -251,10 +252,10 @@ public sealed class FlowNetwork
             }
 
             double left = litres[b] - (_basins[b].VolumeLitres * DryShare) + (_basins[b].FloatValve ? hours * _basins[b].FloatValveLitresPerHour : 0);
-            if (left + (hours * (_inflow[b] - _outflow[b] - Loss[b])) < 0)
+            if (_outflow[b] > 0 && _pumpFactor[b] == 1 && left + (hours * (_inflow[b] - _outflow[b] - Loss[b])) < 0)
             {
-                double drawn = _outflow[b];
-                _pumpFactor[b] = drawn > 0 ? Math.Clamp(((left / hours) - Loss[b]) / drawn, 0, 1) : 1;
+                // What flows in meanwhile is not counted on: it may itself be limited next.
+                _pumpFactor[b] = Math.Clamp(((left / hours) - Loss[b]) / _outflow[b], 0, 1);
                 limited = true;
             }
         }

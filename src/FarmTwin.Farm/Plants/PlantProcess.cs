@@ -263,23 +263,10 @@ public sealed class PlantProcess
         SetFilmAreas();
     }
 
-    /// <summary>Adds the plants' part of the stocks: what the lots hold and what they took since they were last settled.</summary>
+    /// <summary>Adds the plants' part of the stocks, what was taken up and not yet put into the lots included; changes nothing.</summary>
     public void AddStocks(Span<double> stocks)
     {
-        Refresh();
-        GrowingState growing = _farm.State.Growing;
-        for (int b = 0; b < _leaf.Length; b++)
-        {
-            for (int channel = 0; channel < UptakeAmounts.Count; channel++)
-            {
-                int index = (b * UptakeAmounts.Count) + channel;
-                stocks[FarmBooks.ElementOf(SubstanceOfChannel[channel])] += _planned[index] * growing.TakenShare[index];
-            }
-
-            stocks[Element.Sodium] += growing.PassiveSodium[b];
-            stocks[Element.Chloride] += growing.PassiveChloride[b];
-        }
-
+        AddUnsettled(stocks);
         for (int place = 0; place < _placeBasin.Length; place++)
         {
             for (int i = 0; i < LotCount(place); i++)
@@ -497,6 +484,24 @@ public sealed class PlantProcess
     {
         PlantLot lot = tray.Lot;
         PostPlants(Door.Seed, lot.Pools, lot.WaterLitres(_farm.Parts.Crops[lot.Crop]), 1);
+    }
+
+    // What SettleLot will put into the lots: of each basin the planned sum of its lots, by the share taken.
+    private void AddUnsettled(Span<double> stocks)
+    {
+        GrowingState growing = _farm.State.Growing;
+        Refresh();
+        for (int b = 0; b < _leaf.Length; b++)
+        {
+            for (int channel = 0; channel < UptakeAmounts.Count; channel++)
+            {
+                int index = (b * UptakeAmounts.Count) + channel;
+                stocks[FarmBooks.ElementOf(SubstanceOfChannel[channel])] += growing.TakenShare[index] * _planned[index];
+            }
+
+            stocks[Element.Sodium] += growing.PassiveSodium[b];
+            stocks[Element.Chloride] += growing.PassiveChloride[b];
+        }
     }
 
     // Water that new tissue holds, out of the basin, with its heat.

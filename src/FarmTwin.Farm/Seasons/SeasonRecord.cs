@@ -347,7 +347,8 @@ public sealed class SeasonRecord
 
     private double Lowest(int substance)
     {
-        double lowest = double.PositiveInfinity;
+        // A farm without tanks has no worst tank.
+        double lowest = _tanks.Length > 0 ? double.PositiveInfinity : double.NaN;
         foreach (int b in _tanks)
         {
             lowest = Math.Min(lowest, _farm.State.Basins.MilligramsPerLitre(b, substance));

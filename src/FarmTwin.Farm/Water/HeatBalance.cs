@@ -76,7 +76,9 @@ public sealed class HeatBalance
 
         for (int h = 0; h < _heaterBasin.Length; h++)
         {
-            _system.RightHandSide[(_heaterBasin[h] * _system.Lanes) + 1 + h] = LitresPerHourOf(1);
+            // A dry basin has no balance: its heater stays off.
+            _system.RightHandSide[(_heaterBasin[h] * _system.Lanes) + 1 + h] =
+                _network.LitresAfter[_heaterBasin[h]] > 0 ? LitresPerHourOf(1) : 0;
         }
 
         _system.Solve(_network.EdgeFlow);

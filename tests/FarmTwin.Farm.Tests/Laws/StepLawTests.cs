@@ -1,0 +1,91 @@
+using System.Globalization;
+using FarmTwin.Engine;
+using FarmTwin.Farm.Seasons;
+using Xunit.Abstractions;
+
+namespace FarmTwin.Farm.Tests.Laws;
+
+/// <summary>Halving the step changes no figure of a season by more than 2 %, no peak by more than 6 %, the oxygen minimum by no more than 0.2 mg/L.</summary>
+public class StepLawTests(ITestOutputHelper output)
+{
+    private const int Days = 150;
+    private static readonly Season Hourly = Farms.Run(Farms.FirstSeason, Days);
+    private static readonly Season Halved = Farms.Run(Farms.FirstSeason, Days, stepMinutes: 30);
+
+    /// <summary>Season figures: totals, and where the season stands at its end.</summary>
+    private static readonly (string Name, Func<Season, double> Value)[] Figures =
+    [
+        ("feed", s => s.State.Totals.FeedGrams),
+        ("nitrified", s => s.State.Totals.NitrifiedGrams),
+        ("denitrified", s => s.State.Totals.DenitrifiedGrams),
+        ("nitrogen taken up by plants", s => s.State.Totals.PlantNitrogenGrams),
+        ("source water", s => s.State.Totals.SourceLitres),
+        ("evaporation", s => s.State.Totals.EvaporatedLitres),
+        ("transpiration", s => s.State.Totals.TranspiredLitres),
+        ("heat of the water", s => s.State.Totals.WaterHeatMegajoules),
+        ("heat of the air", s => s.State.Totals.AirHeatMegajoules),
+        ("lamp electricity", s => s.State.Totals.LampKilowattHours),
+        ("solids carried", s => s.State.Totals.SolidsCarriedGrams),
+        ("water decanted", s => s.State.Totals.DecantedLitres),
+        ("nitrogen decanted", s => s.State.Totals.DecantedNitrogenGrams),
+        ("lettuce heads", s => s.State.Growing.HeadsHarvested[0]),
+        ("lettuce weight", s => s.State.Growing.SaleableGrams[0]),
+        ("basil heads", s => s.State.Growing.HeadsHarvested[1]),
+        ("fish biomass", s => Farms.Days(s, "fish_biomass_kg")[^1]),
+        ("fish alive", s => Farms.Days(s, "fish_number")[^1]),
+        ("nitrate of the fish loop", s => Farms.Days(s, "nitrate_fish_loop_mgN_per_L")[^1]),
+        ("nitrate of the plant loop", s => Farms.Days(s, "nitrate_plant_loop_mgN_per_L")[^1]),
+        ("potassium of the plant loop", s => Farms.Days(s, "potassium_plant_loop_mg_per_L")[^1]),
+        ("pH of the fish loop", s => Farms.Days(s, "pH_fish_loop")[^1]),
+        ("day cycled", s => s.State.Operations.CycledDay),
+        ("day opened", s => s.State.Operations.OpenedDay),
+    ];
+
+    public static TheoryData<string> FigureNames => [.. Figures.Select(f => f.Name)];
+
+    [Theory]
+    [MemberData(nameof(FigureNames))]
+    public void Halving_the_step_changes_no_figure_of_the_season_by_more_than_two_percent(string name)
+    {
+        Func<Season, double> value = Figures.Single(f => f.Name == name).Value;
+        Compare(name, value(Hourly), value(Halved), 0.02);
+    }
+
+    [Theory]
+    [InlineData("tan_fish_loop_mgN_per_L")]
+    [InlineData("nitrite_fish_loop_mgN_per_L")]
+    [InlineData("ammonia_unionized_tanks_mgN_per_L")]
+    [InlineData("nitrate_fish_loop_mgN_per_L")]
+    [InlineData("nitrate_plant_loop_mgN_per_L")]
+    [InlineData("house_air_C")]
+    [InlineData("plant_water_C")]
+    public void Halving_the_step_changes_no_peak_by_more_than_six_percent(string column) =>
+        Compare(column, PeakOf(Hourly, column).Highest, PeakOf(Halved, column).Highest, 0.06);
+
+    [Fact]
+    public void Halving_the_step_changes_the_peak_of_carbon_dioxide_by_no_more_than_six_percent_once_the_filling_has_aired()
+    {
+        // Source water comes with more carbon dioxide than air leaves in it: the first hour's mean is that of a jump.
+        const int aired = 24;
+        Compare("carbon dioxide", Farms.Hours(Hourly, "carbon_dioxide_tanks_mg_per_L")[aired..].Max(),
+            Farms.Hours(Halved, "carbon_dioxide_tanks_mg_per_L")[aired..].Max(), 0.06);
+    }
+
+    [Fact]
+    public void Halving_the_step_changes_the_lowest_oxygen_by_no_more_than_a_fifth_of_a_milligram()
+    {
+        double hourly = PeakOf(Hourly, "oxygen_tanks_mg_per_L").Lowest;
+        double halved = PeakOf(Halved, "oxygen_tanks_mg_per_L").Lowest;
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"lowest oxygen {hourly:0.000} and {halved:0.000} mg/L"));
+        Assert.Equal(hourly, halved, 0.2);
+    }
+
+    private static Peak PeakOf(Season season, string column) => season.Record.Peaks[season.Record.Hours.ColumnIndex(column)];
+
+    private void Compare(string name, double hourly, double halved, double within)
+    {
+        double change = hourly == halved ? 0 : Math.Abs(halved - hourly) / Math.Max(Math.Abs(hourly), Math.Abs(halved));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name}: {hourly:0.####} and {halved:0.####}, {100 * change:0.00} %"));
+        Assert.True(change <= within, $"{name}: {hourly} at 60 min, {halved} at 30 min: {100 * change:0.00} %");
+    }
+}

@@ -1,0 +1,141 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CsCheck;
+using FarmTwin.Farm.Description;
+using FarmTwin.Scenarios.Tests.Sample;
+using Xunit.Abstractions;
+
+namespace FarmTwin.Scenarios.Tests.Shipped;
+
+/// <summary>A shipped scenario with something wrong in it is refused with a place, or it runs.</summary>
+public class ShippedMutationTests(ITestOutputHelper output)
+{
+    private static readonly JsonDocumentOptions Options = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+    private static readonly string Text = File.ReadAllText(ShippedScenarios.PathOf("first-season.json"));
+
+    private static readonly string[] Values =
+    [
+        "\"5 m2\"", "\"3 mg N/L\"", "\"-5 °C\"", "\"0 L\"", "\"1e9 L\"", "\"tank-1\"", "\"fish-sump\"", "\"lettuce\"", "7", "-1", "0", "true", "null", "[]",
+        "{}", "\"\"", "\"0\"", "\"40 %\"", "\"1 L/h\"", "\"1 d\"", "\"0.01 m2\"", "\"1000 W\"", "\"30 °C\"",
+    ];
+
+    [Fact]
+    public void A_mutated_scenario_is_refused_with_a_place_or_runs_three_days()
+    {
+        using var folder = new TemporaryFolder();
+        int refused = 0;
+        int refusedAsFarm = 0;
+        int ran = 0;
+        Gen.Select(Gen.Int[0, 6], Gen.Int[0, int.MaxValue], Gen.Int[0, int.MaxValue], Gen.Int[0, Values.Length - 1]).Array[1, 2].Sample(
+            mutations =>
+            {
+                JsonNode root = JsonNode.Parse(Text, documentOptions: Options)!;
+                foreach ((int what, int where, int other, int value) in mutations)
+                {
+                    Mutate(root, what, where, other, value);
+                }
+
+                FarmDescription farm;
+                try
+                {
+                    farm = ShippedScenarios.Read(folder.Write("mutated.json", root.ToJsonString())).Value;
+                }
+                catch (ScenarioException e)
+                {
+                    refused++;
+                    Assert.All(e.Errors, x => Assert.True(x.Line >= 1 && x.Column >= 1 && x.Problem.Length > 0, x.ToString()));
+                    return;
+                }
+
+                try
+                {
+                    ShippedScenarios.RunSanely(farm, Math.Min(3, farm.LengthDays));
+                    ran++;
+                }
+                catch (DescriptionException e)
+                {
+                    refusedAsFarm++;
+                    Assert.True(e.Message.Length > 20, e.Message);
+                }
+            },
+            iter: 300, threads: 1);
+        output.WriteLine($"{refused} refused by the reader, {refusedAsFarm} as no farm, {ran} ran");
+        Assert.True(refused > 100 && ran > 15, $"{refused} refused, {ran} ran");
+    }
+
+    private static void Mutate(JsonNode root, int what, int where, int other, int value)
+    {
+        List<(JsonObject Parent, string Key)> members = [];
+        Collect(root, members);
+        (JsonObject parent, string key) = members[where % members.Count];
+        (JsonObject otherParent, string otherKey) = members[other % members.Count];
+        switch (what)
+        {
+            case 0:
+                parent.Remove(key);
+                break;
+            case 1:
+                JsonNode? renamed = parent[key]?.DeepClone();
+                parent.Remove(key);
+                parent[key + "s"] = renamed;
+                break;
+            case 2:
+                parent[key] = otherParent[otherKey]?.DeepClone();
+                break;
+            case 3:
+                parent[key] = JsonValue.Create(parent[key]?.ToJsonString() ?? "null");
+                break;
+            case 4:
+                parent[key] = Scaled(parent[key], other % 2 == 0 ? 0 : other % 3 == 0 ? -1 : 1000);
+                break;
+            case 5:
+                parent[key] = Scaled(parent[key], other % 2 == 0 ? 0.5 : 1.7);
+                break;
+            default:
+                parent[key] = JsonNode.Parse(Values[value]);
+                break;
+        }
+    }
+
+    private static JsonNode? Scaled(JsonNode? node, double factor)
+    {
+        if (node is not JsonValue value)
+        {
+            return node?.DeepClone();
+        }
+
+        if (value.TryGetValue(out double number))
+        {
+            return JsonValue.Create(number * factor);
+        }
+
+        string text = value.ToString();
+        int end = text.IndexOf(' ', StringComparison.Ordinal);
+        return end > 0 && double.TryParse(text[..end], System.Globalization.CultureInfo.InvariantCulture, out double quantity)
+            ? JsonValue.Create(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{quantity * factor:R}{text[end..]}"))
+            : JsonValue.Create(text + "x");
+    }
+
+    private static void Collect(JsonNode? node, List<(JsonObject, string)> members)
+    {
+        if (node is JsonObject parts)
+        {
+            foreach ((string key, JsonNode? value) in parts)
+            {
+                if (key != "$schema")
+                {
+                    members.Add((parts, key));
+                }
+
+                Collect(value, members);
+            }
+        }
+        else if (node is JsonArray list)
+        {
+            foreach (JsonNode? item in list)
+            {
+                Collect(item, members);
+            }
+        }
+    }
+}
