@@ -74,7 +74,9 @@ internal sealed class FarmDay : IHybridModel
         _longest = (long)Math.Round(parts.Farm.StepMinutes * 60);
     }
 
-    public long LongestStepSeconds => _farm.State.Operations.FineUntilSeconds > NowSeconds ? FineStepSeconds : _longest;
+    public long LongestStepSeconds => _farm.State.Operations.FineUntilSeconds > NowSeconds || AirIsOff()
+        ? Math.Min(FineStepSeconds, _longest)
+        : _longest;
 
     public long NowSeconds { get; set; }
 
@@ -288,6 +290,20 @@ internal sealed class FarmDay : IHybridModel
             state.Totals.WaterFuelUnits += units;
             state.Totals.FuelCarbonDioxideKilograms += parts.HeaterFuel[h].CarbonDioxideKilograms(units);
         }
+    }
+
+    // By the minute, from the first one on, while the air of stocked water is off: an hour's step would know of it an hour later.
+    private bool AirIsOff()
+    {
+        for (int b = 0; b < _oxygenBefore.Length; b++)
+        {
+            if (_farm.State.Basins.AirShare[b] <= 0 && _farm.State.Cohorts[b].Count > 0 && _farm.Parts.Basins[b].AirLitresPerMinute > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // By the minute while a stocked basin is, or at this slope will be, short of oxygen.
