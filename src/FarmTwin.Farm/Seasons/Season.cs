@@ -210,8 +210,14 @@ public sealed class Season
         for (int crop = 0; crop < Parts.CropPlans.Length; crop++)
         {
             CropPlanDescription plan = Parts.CropPlans[crop];
-            if (plan.CellsPerSowing > 0)
+            if (plan.CellsPerSowing > 0 || plan.Changes.Values.Any(c => c.CellsPerSowing > 0))
             {
+                if (Parts.Farm.Nursery is null)
+                {
+                    throw new DescriptionException(
+                        $"crops.{Parts.CropNames[crop]}: sowing needs a nursery; describe one under 'nursery', or sow nothing.");
+                }
+
                 routines.Add(new Routine(
                     FarmWork.At(plan.FirstSowingDay, 11), (long)(plan.SowEveryDays * day), FarmPhase.Crop, (int)FarmEventKind.Sow)
                 { Argument0 = crop });
