@@ -26,7 +26,8 @@ internal sealed class FarmDay : IHybridModel
     private readonly HeatBalance _heat;
     private readonly HouseProcess _house;
     private readonly AirExchange _air;
-    private readonly MineralsProcess _minerals;
+    private readonly CarbonateStore _carbonate;
+    private readonly PhosphatePrecipitation _phosphate;
     private readonly DoseProcess _doses;
     private readonly FishProcess _fish;
     private readonly FilmProcess _films;
@@ -57,7 +58,8 @@ internal sealed class FarmDay : IHybridModel
         _heat = new HeatBalance(farm.Network, parts.HeaterBasin);
         _house = house;
         _air = new AirExchange(farm);
-        _minerals = new MineralsProcess(farm);
+        _carbonate = new CarbonateStore(farm);
+        _phosphate = new PhosphatePrecipitation(farm);
         _doses = new DoseProcess(farm);
         _fish = new FishProcess(farm);
         _films = new FilmProcess(farm);
@@ -82,8 +84,9 @@ internal sealed class FarmDay : IHybridModel
         _longest = (long)Math.Round(parts.Farm.StepMinutes * 60);
     }
 
-    public long LongestStepSeconds =>
-        _farm.State.Operations.FineUntilSeconds > NowSeconds || AirOrFlowIsOff() ? FineStepSeconds : _longest;
+    public long LongestStepSeconds => _farm.State.Operations.FineUntilSeconds > NowSeconds || AirOrFlowIsOff()
+        ? Math.Min(FineStepSeconds, _longest)
+        : _longest;
 
     public long NowSeconds { get; set; }
 
@@ -120,7 +123,8 @@ internal sealed class FarmDay : IHybridModel
 
         SolveHeat();
         _air.Contribute();
-        _minerals.Contribute();
+        _carbonate.Contribute();
+        _phosphate.Contribute();
         _doses.Contribute();
         _fish.Contribute();
         _solids.Contribute();
@@ -249,7 +253,8 @@ internal sealed class FarmDay : IHybridModel
         _mineralization.Commit();
         _films.Commit();
         _air.Commit();
-        _minerals.Commit();
+        _carbonate.Commit();
+        _phosphate.Commit();
         _doses.Commit();
         CommitHeatAndVapour();
         _balance.Commit(state.Basins, step, 0, Substance.Columns);

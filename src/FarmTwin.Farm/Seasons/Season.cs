@@ -132,7 +132,7 @@ public sealed class Season
         FarmBooks.AddWaterStocks(State.Basins, stocks);
         SolidsProcess.AddStocks(_farm, stocks);
         FishProcess.AddStocks(_farm, stocks);
-        MineralsProcess.AddStocks(_farm, stocks);
+        PhosphatePrecipitation.AddStocks(_farm, stocks);
         _day.Plants.AddStocks(stocks);
     }
 
@@ -213,6 +213,12 @@ public sealed class Season
             CropPlanDescription plan = Parts.CropPlans[crop];
             if (plan.CellsPerSowing > 0 || plan.Changes.Values.Any(c => c.CellsPerSowing > 0))
             {
+                if (Parts.Farm.Nursery is null)
+                {
+                    throw new DescriptionException(
+                        $"crops.{Parts.CropNames[crop]}: sowing needs a nursery; describe one under 'nursery', or sow nothing.");
+                }
+
                 routines.Add(new Routine(
                     FarmWork.At(plan.FirstSowingDay, 11), (long)(plan.SowEveryDays * day), FarmPhase.Crop, (int)FarmEventKind.Sow)
                 { Argument0 = crop });

@@ -9,6 +9,9 @@ namespace FarmTwin.Farm.Solids;
 /// <remarks>See docs/model/mineralization.md. The tank's cycle (air off, decant, air on) is run by Operations.</remarks>
 public sealed class MineralizationProcess
 {
+    // Keeps the coefficient finite where the step would take all.
+    private const double LeastNitrateShare = 1e-3;
+
     private readonly FarmContext _farm;
     // Denitrification with an organic donor frees five moles of carbon for four of nitrogen.
     private const double CarbonPerNitrogen = 1.25 * UnitConstants.AtomicWeight.Carbon / UnitConstants.AtomicWeight.Nitrogen;
@@ -146,6 +149,9 @@ public sealed class MineralizationProcess
             capacity,
             _farm.Step.Hours);
         _blanketNitrate[m] = blanket;
-        _denitrification[b] += loss / (_farm.Step.Hours * nitrate / UnitConstants.GramsPerKilogram);
+
+        // The coefficient meets the concentration of the step's end: it is set so that in a tank that stands by itself the loss is just that.
+        double end = Math.Max(LeastNitrateShare * nitrate, nitrate - (loss * UnitConstants.GramsPerKilogram / litres));
+        _denitrification[b] += loss / (_farm.Step.Hours * end / UnitConstants.GramsPerKilogram);
     }
 }

@@ -118,6 +118,70 @@ public class SeasonLawTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Without_air_a_tank_of_twenty_kilograms_a_cubic_metre_falls_three_milligrams_in_about_half_an_hour()
+    {
+        // Common practice, no source: 40 kg of fish in 2.0 m3 that take 300 mg O2/kg h fall 3 mg/L in 30 min. The twin reckons the uptake itself.
+        FarmDescription tank = BareFarm.Of(
+            new Dictionary<string, BasinDescription>
+            {
+                ["tank"] = BareFarm.Closed(BasinUse.FishTank, 2000, 27) with { AirLitresPerMinute = 300, DiffuserDepthMetres = 0.75, WettedSquareMetres = 6 },
+            },
+            new Dictionary<string, PipeDescription>()) with
+        {
+            Feeding = Farm.Feeding with { HeedWater = false, SettleInDays = 0 },
+            Stocking = new Dictionary<string, StockingDescription>
+            {
+                ["fish"] = Farm.Stocking["first"] with
+                {
+                    Tank = "tank", Number = 160, MeanGrams = 250, AfterDays = 0, WaitForCycle = false, SellFromGrams = 5000, RestockAfterDays = null,
+                },
+            },
+        };
+        double[] minutes = [.. new[] { 60.0, 15, 1 }.Select(step => MinutesToFall(tank, step))];
+        output.WriteLine($"3 mg/L in {string.Join(" / ", minutes)} min at steps of 60 / 15 / 1 min");
+        Assert.All(minutes, m => Assert.InRange(m, 20, 45));
+        Assert.InRange(minutes.Max() - minutes.Min(), 0, 2);
+    }
+
+    [Fact]
+    public void From_the_minute_the_air_stops_the_clock_goes_by_the_minute()
+    {
+        Season straight = Farms.Start(Stocked(90, 250), 2);
+        Season minutely = Farms.Start(Stocked(90, 250), 2);
+        long cut = UnitConstants.SecondsPerDay + (13 * 3600) + 600;
+        foreach (Season season in new[] { straight, minutely })
+        {
+            season.Advance(cut);
+            season.Apply(new SetAir { Day = 1, Basin = "tank-1", Share = 0 });
+        }
+
+        straight.Advance(cut + 3000);
+        for (int minute = 1; minute <= 50; minute++)
+        {
+            minutely.Advance(cut + (minute * 60));
+        }
+
+        Assert.Equal(minutely.State.Basins.Grams, straight.State.Basins.Grams);
+    }
+
+    private static double MinutesToFall(FarmDescription farm, double stepMinutes)
+    {
+        Season season = Farms.Start(farm, 2, stepMinutes: stepMinutes);
+        long cut = UnitConstants.SecondsPerDay + (13 * 3600) + 600;
+        season.Advance(cut);
+        double before = season.State.Basins.MilligramsPerLitre(0, Substance.Oxygen);
+        season.Apply(new SetAir { Day = 1, Basin = "tank", Share = 0 });
+        for (int minute = 1; ; minute++)
+        {
+            season.Advance(cut + (minute * 60));
+            if (season.State.Basins.MilligramsPerLitre(0, Substance.Oxygen) <= before - 3)
+            {
+                return minute;
+            }
+        }
+    }
+
+    [Fact]
     public void Nitrification_takes_its_oxygen_and_its_alkalinity()
     {
         Season season = Farms.Run(Stocked(80, 120), 40);

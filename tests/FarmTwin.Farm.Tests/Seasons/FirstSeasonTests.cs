@@ -78,6 +78,9 @@ public class FirstSeasonTests(ITestOutputHelper output)
         Assert.InRange(conversion, 1.4, 1.9);
         Assert.InRange(Year.Record.Peaks[hours.ColumnIndex("oxygen_tanks_mg_per_L")].Lowest, 4.5, 8);
         Assert.InRange(Year.State.Totals.FishDied / Year.State.Totals.FishDelivered, 0, 0.1);
+        double spilled = Year.State.Books[FarmBooks.Water].TotalOutBy(Door.Spill);
+        output.WriteLine($"spilled {spilled:0.0} L, washes put off {Year.State.Totals.WashesPutOff}, died {Year.State.Totals.FishDied:0.0} of {Year.State.Totals.FishDelivered:0}");
+        Assert.Equal(0, spilled, 1e-6);
         LedgerLawTests.AssertClosed(Year);
     }
 }
