@@ -1,0 +1,270 @@
+using ScottPlot;
+using ScottPlot.TickGenerators;
+using SkiaSharp;
+
+namespace FarmTwin.Reports.Plots;
+
+/// <summary>Draws a figure: title and subtitle, a strip of event words, panels, labels at the line ends.</summary>
+internal sealed class FigureDrawing
+{
+    /// <summary>Width of every figure.</summary>
+    public const float Width = 1040;
+
+    private const float Left = 74;
+    private const float Right = 200;
+    private const float Edge = 18;
+    private const float Axis = 48;
+    private const float PanelHeight = 380;
+    private const float SmallPanelHeight = 225;
+    private const float Gap = 22;
+    private const float RowHeight = 15;
+    private const int MostPoints = 1500;
+
+    private readonly Figure _figure;
+    private readonly List<string> _title;
+    private readonly List<string> _subtitle;
+    private readonly List<(FigureEvent Event, float X, int Row, bool Leftwards)> _events;
+    private readonly int _rows;
+
+    public FigureDrawing(Figure figure)
+    {
+        _figure = figure;
+        _title = FigureText.Wrap(figure.Title, FigureText.Title, Width - (2 * Edge));
+        _subtitle = FigureText.Wrap(figure.Subtitle, FigureText.Small, Width - (2 * Edge));
+        _events = PlaceEvents();
+        _rows = _events.Count == 0 ? 0 : _events.Max(e => e.Row) + 1;
+    }
+
+    public float Height => Top + (_figure.Panels.Count * (PanelPixels + Gap)) - Gap + Axis + 6;
+
+    private float PanelPixels => _figure.Panels.Count > 1 ? SmallPanelHeight : PanelHeight;
+
+    private float Top => 14 + (_title.Count * 26) + (_subtitle.Count * 18) + 10 + (_rows * RowHeight) + 10;
+
+    private double LastDay => Math.Max(1, _figure.LastDay);
+
+    public void Draw(SKCanvas canvas)
+    {
+        float y = 14;
+        foreach (string line in _title)
+        {
+            y += 26;
+            canvas.DrawText(line, Edge, y - 6, SKTextAlign.Left, FigureText.Title, FigureText.Ink);
+        }
+
+        foreach (string line in _subtitle)
+        {
+            y += 18;
+            canvas.DrawText(line, Edge, y - 3, SKTextAlign.Left, FigureText.Small, FigureText.Grey);
+        }
+
+        for (int panel = 0; panel < _figure.Panels.Count; panel++)
+        {
+            float top = Top + (panel * (PanelPixels + Gap));
+            DrawPanel(canvas, _figure.Panels[panel], top, panel == _figure.Panels.Count - 1);
+        }
+
+        foreach ((FigureEvent item, float x, int row, bool leftwards) in _events)
+        {
+            float baseline = Top - 8 - ((_rows - 1 - row) * RowHeight);
+            canvas.DrawLine(x, baseline + 3, x, Top, FigureText.Thin);
+            canvas.DrawText(item.Label, leftwards ? x + 3 : x - 2, baseline, leftwards ? SKTextAlign.Right : SKTextAlign.Left, FigureText.Tiny, FigureText.Ink);
+        }
+    }
+
+    private void DrawPanel(SKCanvas canvas, FigurePanel panel, float top, bool isLast)
+    {
+        (double low, double high) = Limits(panel);
+        var plot = new Plot();
+        plot.Font.Set(ShippedFonts.Family);
+        plot.FigureBackground.Color = Colors.White;
+        plot.DataBackground.Color = Colors.White;
+        foreach (FigureBand band in panel.Bands)
+        {
+            var span = plot.Add.VerticalSpan(Math.Max(low, band.Low), Math.Min(high, band.High));
+            span.FillColor = Color.FromHex("#DDEFE4");
+            span.LineWidth = 0;
+        }
+
+        foreach (FigureEvent item in _figure.Events)
+        {
+            var vertical = plot.Add.VerticalLine(item.Day, 1, Color.FromHex("#777777"), LinePattern.Dotted);
+            vertical.EnableAutoscale = false;
+        }
+
+        foreach (FigureLine line in panel.Lines)
+        {
+            AddLine(plot, line);
+        }
+
+        plot.Axes.SetLimits(0, LastDay, low, high);
+        (double[] days, string[] labels) = DayTicks.Of(_figure.Start, LastDay);
+        plot.Axes.Bottom.TickGenerator = new NumericManual(days, isLast ? labels : [.. labels.Select(_ => string.Empty)]);
+        plot.Axes.Bottom.TickLabelStyle.FontSize = 11.5f;
+        plot.Axes.Left.TickLabelStyle.FontSize = 11.5f;
+        plot.Grid.MajorLineColor = Color.FromHex("#E4E4E4");
+        plot.Axes.Right.FrameLineStyle.Width = 0;
+        plot.Axes.Top.FrameLineStyle.Width = 0;
+        float bottom = isLast ? Axis : Gap / 2;
+        plot.Layout.Fixed(new PixelPadding(Left, Right, bottom, 0));
+        plot.Render(canvas, new PixelRect(0, Width, top + PanelPixels + bottom, top));
+        float Y(double value) => top + (float)((high - value) / (high - low) * PanelPixels);
+        foreach (FigureBand band in panel.Bands)
+        {
+            float at = Math.Min(Y(Math.Min(high, band.High)) + 14, top + PanelPixels - 4);
+            FigureText.Halo(canvas, band.Words, Left + 6, at, FigureText.Tiny);
+        }
+
+        canvas.Save();
+        canvas.RotateDegrees(-90);
+        canvas.DrawText(panel.Axis, -(top + (PanelPixels / 2)), 22, SKTextAlign.Center, FigureText.Small, FigureText.Ink);
+        canvas.Restore();
+        DrawLabels(canvas, panel, Y, top);
+    }
+
+    private static void AddLine(Plot plot, FigureLine line)
+    {
+        (double[] days, double[] values) = Thin(line.Days, line.Values);
+        Color colour = LineStyles.Colours[line.Style];
+        int start = 0;
+        while (start < values.Length)
+        {
+            if (!double.IsFinite(values[start]))
+            {
+                start++;
+                continue;
+            }
+
+            int end = start;
+            while (end < values.Length && double.IsFinite(values[end]))
+            {
+                end++;
+            }
+
+            var scatter = plot.Add.ScatterLine(days[start..end], values[start..end]);
+            scatter.Color = colour;
+            scatter.LineWidth = LineStyles.Widths[line.Style];
+            scatter.LinePattern = LineStyles.Patterns[line.Style];
+            start = end;
+        }
+
+        if (line.Marked)
+        {
+            int[] finite = [.. Enumerable.Range(0, values.Length).Where(i => double.IsFinite(values[i]))];
+            plot.Add.Markers(finite.Select(i => days[i]).ToArray(), finite.Select(i => values[i]).ToArray(), LineStyles.Markers[line.Style], 6, colour);
+        }
+
+        if (line.Marks is { Count: > 0 } marks)
+        {
+            double[] at = [.. marks.Where(d => d >= 0 && d < line.Values.Length)];
+            plot.Add.Markers(at, at.Select(d => line.Values[(int)d]).ToArray(), MarkerShape.FilledTriangleDown, 7, colour);
+        }
+    }
+
+    private void DrawLabels(SKCanvas canvas, FigurePanel panel, Func<double, float> y, float top)
+    {
+        const float Step = 17;
+        var labels = new List<(FigureLine Line, float At, float Placed)>();
+        foreach (FigureLine line in panel.Lines)
+        {
+            int last = Array.FindLastIndex(line.Values, double.IsFinite);
+            if (last >= 0)
+            {
+                float at = Math.Clamp(y(line.Values[last]), top, top + PanelPixels);
+                labels.Add((line, at, at));
+            }
+        }
+
+        labels.Sort((a, b) => a.At.CompareTo(b.At));
+        for (int pass = 0; pass < 60; pass++)
+        {
+            for (int i = 1; i < labels.Count; i++)
+            {
+                float overlap = Step - (labels[i].Placed - labels[i - 1].Placed);
+                if (overlap > 0.1f)
+                {
+                    labels[i - 1] = labels[i - 1] with { Placed = Math.Max(top + 6, labels[i - 1].Placed - (overlap / 2)) };
+                    labels[i] = labels[i] with { Placed = Math.Min(top + PanelPixels - 4, labels[i].Placed + (overlap / 2)) };
+                }
+            }
+        }
+
+        float edge = Width - Right;
+        foreach ((FigureLine line, float at, float placed) in labels)
+        {
+            canvas.DrawLine(edge + 2, at, edge + 12, placed, FigureText.Thin);
+            using SKPaint stroke = FigureText.Stroke(line.Style);
+            canvas.DrawLine(edge + 12, placed, edge + 40, placed, stroke);
+            if (line.Marked)
+            {
+                FigureText.Marker(canvas, line.Style, edge + 26, placed);
+            }
+
+            canvas.DrawText(line.Label, edge + 45, placed + 4, SKTextAlign.Left, FigureText.Label, FigureText.Ink);
+        }
+    }
+
+    private static (double Low, double High) Limits(FigurePanel panel)
+    {
+        double low = double.PositiveInfinity;
+        double high = double.NegativeInfinity;
+        foreach (double value in panel.Lines.SelectMany(l => l.Values).Where(double.IsFinite))
+        {
+            low = Math.Min(low, value);
+            high = Math.Max(high, value);
+        }
+
+        if (low > high)
+        {
+            (low, high) = (0, 1);
+        }
+
+        foreach (FigureBand band in panel.Bands)
+        {
+            // A limit that the data come near is shown; one far away would only flatten the lines.
+            double reach = Math.Max(high - low, Math.Abs(high) * 0.1);
+            high = double.IsFinite(band.High) && band.High < high + (0.6 * reach) ? Math.Max(high, band.High) : high;
+            high = double.IsFinite(band.Low) && band.Low < high + (0.6 * reach) ? Math.Max(high, band.Low) : high;
+            low = double.IsFinite(band.Low) && band.Low > low - (0.6 * reach) ? Math.Min(low, band.Low) : low;
+        }
+
+        double room = Math.Max(high - low, Math.Max(1e-3, Math.Abs(high) * 0.02));
+        return panel.FromZero ? (Math.Min(0, low), high + (0.08 * Math.Max(high, 1e-3))) : (low - (0.08 * room), high + (0.1 * room));
+    }
+
+    private static (double[] Days, double[] Values) Thin(double[] days, double[] values)
+    {
+        int step = (int)Math.Ceiling(values.Length / (double)MostPoints);
+        return step <= 1
+            ? (days, values)
+            : ([.. days.Where((_, i) => i % step == 0)], [.. values.Where((_, i) => i % step == 0)]);
+    }
+
+    private List<(FigureEvent Event, float X, int Row, bool Leftwards)> PlaceEvents()
+    {
+        const int Rows = 3;
+        var placed = new List<(FigureEvent, float, int, bool)>();
+        var taken = new List<(float From, float To, int Row)>();
+        foreach (FigureEvent item in _figure.Events.Where(e => e.Day >= 0 && e.Day <= LastDay).OrderBy(e => e.Day))
+        {
+            float x = Left + (float)(item.Day / LastDay * (Width - Left - Right));
+            float width = FigureText.Tiny.MeasureText(item.Label);
+            bool leftwards = x + width > Width - Edge;
+            (float from, float to) = leftwards ? (x - width, x + 4) : (x - 3, x + width + 6);
+
+            // A word lies in the lowest row where no other word and no line down from a higher word crosses it.
+            for (int row = Rows - 1; row >= 0; row--)
+            {
+                if (!taken.Exists(t => t.Row == row && from < t.To && to > t.From) && !placed.Exists(p => p.Item3 < row && p.Item2 > from && p.Item2 < to))
+                {
+                    placed.Add((item, x, row, leftwards));
+                    taken.Add((from, to, row));
+                    break;
+                }
+            }
+        }
+
+        int lowest = placed.Count == 0 ? 0 : placed.Min(p => p.Item3);
+        return [.. placed.Select(p => (p.Item1, p.Item2, p.Item3 - lowest, p.Item4))];
+    }
+}
