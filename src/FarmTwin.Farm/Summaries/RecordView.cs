@@ -7,6 +7,7 @@ namespace FarmTwin.Farm.Summaries;
 /// <remarks>Copies a column when it is first asked for. Not thread-safe.</remarks>
 public sealed class RecordView
 {
+    private const int DaysOfYear = 366;
     private readonly Dictionary<string, double[]> _days = new(StringComparer.Ordinal);
     private readonly Dictionary<string, double[]> _hours = new(StringComparer.Ordinal);
     private readonly Recorder _dayRecorder;
@@ -43,8 +44,10 @@ public sealed class RecordView
     /// <summary>The day, whole from day 0, of an hour's row.</summary>
     public static double DayOfHour(int row) => Math.Floor(row / UnitConstants.HoursPerDay);
 
-    /// <summary>Day and date in words: "day 63 (3 May 2027)".</summary>
-    public string DayInWords(double day) => $"day {day:0} ({Start.AddDays((int)day):d MMM yyyy})";
+    /// <summary>Day and date in words: "day 63 (3 May)"; with the year where the season is longer than one.</summary>
+    public string DayInWords(double day) => DayCount > DaysOfYear
+        ? $"day {day:0} ({Start.AddDays((int)day):d MMM yyyy})"
+        : $"day {day:0} ({Start.AddDays((int)day):d MMM})";
 
     /// <summary>The highest (or lowest) hourly mean of a column.</summary>
     /// <param name="name">The column.</param>

@@ -11,7 +11,7 @@ internal sealed class FigureDrawing
     public const float Width = 1040;
 
     private const float Left = 74;
-    private const float Right = 200;
+    private const float Right = 186;
     private const float Edge = 18;
     private const float Axis = 48;
     private const float PanelHeight = 380;
@@ -45,6 +45,12 @@ internal sealed class FigureDrawing
 
     public void Draw(SKCanvas canvas)
     {
+        for (int panel = 0; panel < _figure.Panels.Count; panel++)
+        {
+            float top = Top + (panel * (PanelPixels + Gap));
+            DrawPanel(canvas, _figure.Panels[panel], top, panel == _figure.Panels.Count - 1);
+        }
+
         float y = 14;
         foreach (string line in _title)
         {
@@ -58,15 +64,9 @@ internal sealed class FigureDrawing
             canvas.DrawText(line, Edge, y - 3, SKTextAlign.Left, FigureText.Small, FigureText.Grey);
         }
 
-        for (int panel = 0; panel < _figure.Panels.Count; panel++)
-        {
-            float top = Top + (panel * (PanelPixels + Gap));
-            DrawPanel(canvas, _figure.Panels[panel], top, panel == _figure.Panels.Count - 1);
-        }
-
         foreach ((FigureEvent item, float x, int row, bool leftwards) in _events)
         {
-            float baseline = Top - 8 - ((_rows - 1 - row) * RowHeight);
+            float baseline = Top - 8 - (row * RowHeight);
             canvas.DrawLine(x, baseline + 3, x, Top, FigureText.Thin);
             canvas.DrawText(item.Label, leftwards ? x + 3 : x - 2, baseline, leftwards ? SKTextAlign.Right : SKTextAlign.Left, FigureText.Tiny, FigureText.Ink);
         }
@@ -88,8 +88,7 @@ internal sealed class FigureDrawing
 
         foreach (FigureEvent item in _figure.Events)
         {
-            var vertical = plot.Add.VerticalLine(item.Day, 1, Color.FromHex("#777777"), LinePattern.Dotted);
-            vertical.EnableAutoscale = false;
+            plot.Add.VerticalLine(item.Day, 1, Color.FromHex("#8A8A8A"));
         }
 
         foreach (FigureLine line in panel.Lines)
@@ -107,12 +106,16 @@ internal sealed class FigureDrawing
         plot.Axes.Top.FrameLineStyle.Width = 0;
         float bottom = isLast ? Axis : Gap / 2;
         plot.Layout.Fixed(new PixelPadding(Left, Right, bottom, 0));
+
+        // The plotting library clears what it draws on: it must see its own panel only.
+        canvas.Save();
+        canvas.ClipRect(new SKRect(0, top - 6, Width, top + PanelPixels + bottom));
         plot.Render(canvas, new PixelRect(0, Width, top + PanelPixels + bottom, top));
+        canvas.Restore();
         float Y(double value) => top + (float)((high - value) / (high - low) * PanelPixels);
         foreach (FigureBand band in panel.Bands)
         {
-            float at = Math.Min(Y(Math.Min(high, band.High)) + 14, top + PanelPixels - 4);
-            FigureText.Halo(canvas, band.Words, Left + 6, at, FigureText.Tiny);
+            DrawWords(canvas, panel, band, Y(Math.Min(high, band.High)), Y(Math.Max(low, band.Low)), Y, top);
         }
 
         canvas.Save();
@@ -126,28 +129,7 @@ internal sealed class FigureDrawing
     {
         (double[] days, double[] values) = Thin(line.Days, line.Values);
         Color colour = LineStyles.Colours[line.Style];
-        int start = 0;
-        while (start < values.Length)
-        {
-            if (!double.IsFinite(values[start]))
-            {
-                start++;
-                continue;
-            }
-
-            int end = start;
-            while (end < values.Length && double.IsFinite(values[end]))
-            {
-                end++;
-            }
-
-            var scatter = plot.Add.ScatterLine(days[start..end], values[start..end]);
-            scatter.Color = colour;
-            scatter.LineWidth = LineStyles.Widths[line.Style];
-            scatter.LinePattern = LineStyles.Patterns[line.Style];
-            start = end;
-        }
-
+        plot.PlottableList.Add(new StyledLine(days, values, line.Style));
         if (line.Marked)
         {
             int[] finite = [.. Enumerable.Range(0, values.Length).Where(i => double.IsFinite(values[i]))];
@@ -159,6 +141,53 @@ internal sealed class FigureDrawing
             double[] at = [.. marks.Where(d => d >= 0 && d < line.Values.Length)];
             plot.Add.Markers(at, at.Select(d => line.Values[(int)d]).ToArray(), MarkerShape.FilledTriangleDown, 7, colour);
         }
+    }
+
+    // Words lie in their band, or at its edge, where the lines leave them room.
+    private void DrawWords(SKCanvas canvas, FigurePanel panel, FigureBand band, float bandTop, float bandBottom, Func<double, float> y, float top)
+    {
+        float width = FigureText.Tiny.MeasureText(band.Words);
+        float plotWidth = Width - Left - Right;
+        float[] baselines = [bandTop + 14, bandBottom - 5, (bandTop + bandBottom) / 2, bandTop - 5, bandBottom + 14];
+        (float X, float Baseline, int Crossed) best = (Left + 6, bandTop + 14, int.MaxValue);
+        foreach (float baseline in baselines)
+        {
+            bool fits = baseline - 12 > top && baseline + 3 < top + PanelPixels;
+            for (float x = Left + 6; fits && x + width < Left + plotWidth - 4; x += 20)
+            {
+                int crossed = Crossed(panel, y, x - 4, x + width + 4, baseline - 14, baseline + 6);
+                best = crossed < best.Crossed ? (x, baseline, crossed) : best;
+            }
+        }
+
+        FigureText.Halo(canvas, band.Words, best.X, best.Baseline, FigureText.Tiny);
+    }
+
+    private int Crossed(FigurePanel panel, Func<double, float> y, float left, float right, float above, float below)
+    {
+        float plotWidth = Width - Left - Right;
+        int crossed = 0;
+        foreach (FigureLine line in panel.Lines)
+        {
+            float previous = float.NaN;
+            for (int i = 0; i < line.Values.Length; i++)
+            {
+                float at = y(line.Values[i]);
+                float x = Left + (float)(line.Days[i] / LastDay * plotWidth);
+                bool inside = x >= left && x <= right && float.IsFinite(at);
+                float reach = float.IsFinite(previous) ? previous : at;
+                crossed += inside && Math.Min(at, reach) < below && Math.Max(at, reach) > above ? 3 : 0;
+                previous = at;
+            }
+        }
+
+        foreach (FigureEvent item in _figure.Events)
+        {
+            float x = Left + (float)(item.Day / LastDay * plotWidth);
+            crossed += x >= left && x <= right ? 1 : 0;
+        }
+
+        return crossed;
     }
 
     private void DrawLabels(SKCanvas canvas, FigurePanel panel, Func<double, float> y, float top)
@@ -193,8 +222,7 @@ internal sealed class FigureDrawing
         foreach ((FigureLine line, float at, float placed) in labels)
         {
             canvas.DrawLine(edge + 2, at, edge + 12, placed, FigureText.Thin);
-            using SKPaint stroke = FigureText.Stroke(line.Style);
-            canvas.DrawLine(edge + 12, placed, edge + 40, placed, stroke);
+            FigureText.Sample(canvas, line.Style, edge + 12, edge + 40, placed);
             if (line.Marked)
             {
                 FigureText.Marker(canvas, line.Style, edge + 26, placed);
@@ -240,22 +268,24 @@ internal sealed class FigureDrawing
             : ([.. days.Where((_, i) => i % step == 0)], [.. values.Where((_, i) => i % step == 0)]);
     }
 
+    // From right to left: a word begins at its vertical, so that verticals from higher rows pass lower words on their left.
     private List<(FigureEvent Event, float X, int Row, bool Leftwards)> PlaceEvents()
     {
-        const int Rows = 3;
-        var placed = new List<(FigureEvent, float, int, bool)>();
+        const int Rows = 5;
+        var placed = new List<(FigureEvent Event, float X, int Row, bool Leftwards)>();
         var taken = new List<(float From, float To, int Row)>();
-        foreach (FigureEvent item in _figure.Events.Where(e => e.Day >= 0 && e.Day <= LastDay).OrderBy(e => e.Day))
+        foreach (FigureEvent item in _figure.Events.Where(e => e.Day >= 0 && e.Day <= LastDay).OrderByDescending(e => e.Day))
         {
             float x = Left + (float)(item.Day / LastDay * (Width - Left - Right));
             float width = FigureText.Tiny.MeasureText(item.Label);
             bool leftwards = x + width > Width - Edge;
             (float from, float to) = leftwards ? (x - width, x + 4) : (x - 3, x + width + 6);
-
-            // A word lies in the lowest row where no other word and no line down from a higher word crosses it.
-            for (int row = Rows - 1; row >= 0; row--)
+            for (int row = 0; row < Rows; row++)
             {
-                if (!taken.Exists(t => t.Row == row && from < t.To && to > t.From) && !placed.Exists(p => p.Item3 < row && p.Item2 > from && p.Item2 < to))
+                bool free = !taken.Exists(t => t.Row == row && from < t.To && to > t.From)
+                    && !taken.Exists(t => t.Row < row && x > t.From && x < t.To)
+                    && !placed.Exists(p => p.Row > row && p.X > from && p.X < to);
+                if (free)
                 {
                     placed.Add((item, x, row, leftwards));
                     taken.Add((from, to, row));
@@ -264,7 +294,6 @@ internal sealed class FigureDrawing
             }
         }
 
-        int lowest = placed.Count == 0 ? 0 : placed.Min(p => p.Item3);
-        return [.. placed.Select(p => (p.Item1, p.Item2, p.Item3 - lowest, p.Item4))];
+        return placed;
     }
 }

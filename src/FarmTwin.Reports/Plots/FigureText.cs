@@ -19,7 +19,7 @@ internal static class FigureText
 
     public static SKPaint Thin { get; } = new() { Color = new SKColor(0x77, 0x77, 0x77), StrokeWidth = 1, IsAntialias = true, IsStroke = true };
 
-    private static readonly SKPaint White = new() { Color = SKColors.White.WithAlpha(210), IsAntialias = true };
+    private static readonly SKPaint White = new() { Color = SKColors.White.WithAlpha(225), IsAntialias = true };
 
     /// <summary>Breaks a text into lines no wider than a width.</summary>
     public static List<string> Wrap(string text, SKFont font, float width)
@@ -52,14 +52,13 @@ internal static class FigureText
     }
 
     /// <summary>A sample of a line's stroke.</summary>
-    public static SKPaint Stroke(int style) => new()
+    public static void Sample(SKCanvas canvas, int style, float from, float to, float y)
     {
-        Color = Colour(style),
-        StrokeWidth = LineStyles.Widths[style],
-        IsStroke = true,
-        IsAntialias = true,
-        PathEffect = LineStyles.Dashes[style] is { } dash ? SKPathEffect.CreateDash(dash, 0) : null,
-    };
+        using var path = new SKPath();
+        path.MoveTo(from, y);
+        path.LineTo(to, y);
+        StyledLine.Stroke(canvas, path, style);
+    }
 
     /// <summary>A sample of a line's marker.</summary>
     public static void Marker(SKCanvas canvas, int style, float x, float y)

@@ -14,9 +14,6 @@ internal static class LineStyles
         Color.FromHex("#0072B2"), Color.FromHex("#D55E00"), Color.FromHex("#009E73"), Color.FromHex("#CC79A7"), Color.FromHex("#000000"),
     ];
 
-    public static readonly LinePattern[] Patterns =
-        [LinePattern.Solid, LinePattern.Dashed, LinePattern.DenselyDashed, LinePattern.Dotted, LinePattern.Solid];
-
     public static readonly MarkerShape[] Markers =
         [MarkerShape.FilledCircle, MarkerShape.FilledSquare, MarkerShape.FilledTriangleUp, MarkerShape.FilledDiamond, MarkerShape.Cross];
 

@@ -164,13 +164,15 @@ public sealed class SeasonFigures
 
     private Figure Temperature()
     {
-        ReadingRange house = _summary.Water.TemperatureC["houseAir"];
+        ReadingRange outside = _summary.Water.TemperatureC["outside"];
+        double house = _summary.Water.TemperatureC["houseAir"].Lowest!.Value;
         ReadingRange water = _summary.Water.TemperatureC["fishWaterWithFish"].Lowest is null
             ? _summary.Water.TemperatureC["fishWater"] : _summary.Water.TemperatureC["fishWaterWithFish"];
         return Make("temperature", $"Fish water holds {water.Lowest!.Value:0.0} to {water.Highest!.Value:0.0} °C"
-            + (_summary.Fish.FirstDeliveryDay is null ? string.Empty : " with fish") + $"; the house is coldest on day {house.Lowest!.Day:0} at {house.Lowest.Value:0.0} °C",
+            + (_summary.Fish.FirstDeliveryDay is null ? string.Empty : " with fish")
+            + $" and the house {house:0.0} °C or more, while it falls to {outside.Lowest!.Value:0} °C outside on day {outside.Lowest.Day:0}",
             $"Temperature, °C: water, daily mean; house and outside air, lowest of the day. {Period}",
-            $" Outside it ranges from {_summary.Water.TemperatureC["outside"].Lowest!.Value:0} to {_summary.Water.TemperatureC["outside"].Highest!.Value:0} °C.",
+            $" Outside it is warmest on day {outside.Highest!.Day:0} at {outside.Highest.Value:0} °C.",
             [new FigurePanel("temperature, °C",
                 [
                     Line("fish water", "fish_water_C", 0), Line("plant water", "plant_water_C", 2),
@@ -185,8 +187,9 @@ public sealed class SeasonFigures
         ReadingRange plant = _summary.Water.LoopPH["plantLoop"];
         string plants = plant.Lowest is null ? string.Empty : $", of the plant loop from {plant.Lowest.Value:0.0} to {plant.Highest!.Value:0.0}";
         return Make("ph", $"pH of the fish loop runs from {fish.Lowest!.Value:0.0} to {fish.Highest!.Value:0.0}{plants}",
-            $"Above: pH, daily mean. Below: alkalinity, mg/L as CaCO3, daily mean. {Period}",
-            $" The lowest in the fish loop falls on day {fish.Lowest.Day:0}.",
+            $"Above: pH, daily mean (the title speaks of hours; the plant loop is read in its sump). Below: alkalinity, mg/L as CaCO3, daily mean. {Period}",
+            $" The lowest hour of the fish loop falls on day {fish.Lowest.Day:0}"
+                + (plant.Lowest is null ? "." : $", that of the plant loop on day {plant.Lowest.Day:0}."),
             [
                 new FigurePanel("pH", [Line("fish loop", "pH_fish_loop", 0), Line("plant loop", "pH_plant_loop", 2)],
                     [new FigureBand(_bands.FishPHLow, _bands.PlantPHHigh, $"fit for filter and plants: {_bands.FishPHLow:0.0} to {_bands.PlantPHHigh:0.0}")], FromZero: false),

@@ -89,30 +89,33 @@ public sealed class ScreenPage
     private void Water()
     {
         WaterSummary water = _summary.Water;
-        Row("Water", $"{"peaks",-11}{"TAN",8}{"NO2-N",9}{"NH3-N",9}   {"lowest O2",9}  mg/L, hourly means");
+        Row("Water", $"{"mg/L, hourly",-12}{"TAN",7}{"NO2-N",7}{"NH3-N",7}{"low O2",8}   on days");
         Peaks("before fish", water.BeforeFish);
         Peaks("with fish", water.WithFish);
-        Row(string.Empty, $"nitrate at the end {water.FinalNitrateMgNPerL["fishLoop"]:0.0} fish, {water.FinalNitrateMgNPerL["plantLoop"]:0.0} plants mg N/L; "
-            + $"pH {Range(water.LoopPH["fishLoop"], "0.0")} fish, {Range(water.LoopPH["plantLoop"], "0.0")} plants");
-        Row(string.Empty, $"test kit: {Kit(water.TestKitAtEnd["fishLoop"], "fish")}; {Kit(water.TestKitAtEnd["plantLoop"], "plants")}");
-        Row(string.Empty, $"top-up {Volume(water.TopUpL)} ({Volume(water.TopUpLPerDay)} a day); fish water {Degrees(water.TemperatureC[water.TemperatureC["fishWaterWithFish"].Lowest is null ? "fishWater" : "fishWaterWithFish"])}");
+        Row(string.Empty, $"at the end, fish / plants: nitrate {Pair(water.FinalNitrateMgNPerL, n => n.ToString("0"))} mg N/L; test kit NO3 "
+            + $"{Pair(water.TestKitAtEnd, k => k.NitrateMgNO3PerL.ToString("0"))}, NO2 {Pair(water.TestKitAtEnd, k => k.NitriteMgNO2PerL.ToString("0.0"))}, "
+            + $"NH4 {Pair(water.TestKitAtEnd, k => k.AmmoniumMgNH4PerL.ToString("0.0"))}, TDS {Pair(water.TestKitAtEnd, k => Or(k.TdsPpm, "0"))} ppm");
+        ReadingRange warmth = water.TemperatureC["fishWaterWithFish"];
+        Row(string.Empty, $"pH {Pair(water.LoopPH, r => Range(r, "0.0"))}; fish water {Degrees(warmth.Lowest is null ? water.TemperatureC["fishWater"] : warmth)}; "
+            + $"top-up {Volume(water.TopUpLPerDay)}/d");
     }
 
     private void Peaks(string name, LoopPeaks peaks)
     {
         if (peaks.TanMgNPerL is not null || peaks.LowestOxygenMgPerL is not null)
         {
-            Row(string.Empty, $"{name,-11}{At(peaks.TanMgNPerL, "0.00"),8}{At(peaks.NitriteMgNPerL, "0.00"),9}{At(peaks.UnionizedAmmoniaMgNPerL, "0.000"),9}   "
-                + $"{At(peaks.LowestOxygenMgPerL, "0.0"),9}  days {Day(peaks.TanMgNPerL)}, {Day(peaks.NitriteMgNPerL)}, {Day(peaks.UnionizedAmmoniaMgNPerL)}, {Day(peaks.LowestOxygenMgPerL)}");
+            Row(string.Empty, $"{name,-12}{At(peaks.TanMgNPerL, "0.00"),7}{At(peaks.NitriteMgNPerL, "0.00"),7}{At(peaks.UnionizedAmmoniaMgNPerL, "0.000"),7}"
+                + $"{At(peaks.LowestOxygenMgPerL, "0.0"),8}   {Day(peaks.TanMgNPerL)}, {Day(peaks.NitriteMgNPerL)}, {Day(peaks.UnionizedAmmoniaMgNPerL)}, {Day(peaks.LowestOxygenMgPerL)}");
         }
     }
 
     private void Solids()
     {
         SolidsSummary solids = _summary.Solids;
-        Row("Solids", $"{Mass(solids.CarriedKg)} dry carried in {solids.Washes:0} washes ({solids.WashesPutOff:0} put off), {solids.CarriedShareOfFeedNitrogen ?? 0:0%} of the feed's N");
-        Row(string.Empty, $"{solids.Decants:0} decants of {Volume(solids.DecantedL)} gave back {solids.ReturnedNitrogenG:0} g N, {solids.ReturnedPhosphorusG:0} g P, {solids.ReturnedPotassiumG:0} g K");
-        IEnumerable<string> sinks = _summary.Nutrients.NitrogenSinks.OrderByDescending(s => s.Value.Share).Take(5).Select(s => $"{Words(s.Key)} {s.Value.Share:0%}");
+        Row("Solids", $"{Mass(solids.CarriedKg)} dry in {solids.Washes:0} washes ({solids.WashesPutOff:0} put off), {solids.CarriedShareOfFeedNitrogen ?? 0:0%} of the feed's N");
+        Row(string.Empty, $"{solids.Decants:0} decants gave back {solids.ReturnedNitrogenG:0} g N, {solids.ReturnedPhosphorusG:0} g P, {solids.ReturnedPotassiumG:0} g K; "
+            + $"{Mass(solids.CompostedKg)} to compost");
+        IEnumerable<string> sinks = _summary.Nutrients.NitrogenSinks.OrderByDescending(s => s.Value.Share).Take(4).Select(s => $"{Words(s.Key)} {s.Value.Share:0%}");
         Row("Nitrogen", string.Join(", ", sinks));
     }
 
@@ -120,7 +123,7 @@ public sealed class ScreenPage
     {
         EnergySummary energy = _summary.Energy;
         string heaters = string.Join(", ", energy.Heaters.Select(h => $"{h.Key} {Fuel(h.Value)}"));
-        Row("Energy", $"{(heaters.Length > 0 ? heaters : "no fuel")}; {energy.KWh:0} kWh of power; {energy.FuelCarbonDioxideKg:0} kg CO2 from fuel");
+        Row("Energy", $"{(heaters.Length > 0 ? heaters : "no fuel")}; {energy.KWh:0} kWh of power; {energy.FuelCarbonDioxideKg:0} kg CO2");
         Row(string.Empty, $"the same heat: {energy.SameHeatByResistanceKWh:0} kWh by resistance, {energy.SameHeatByHeatPumpKWh:0} by heat pump");
     }
 
@@ -129,8 +132,8 @@ public sealed class ScreenPage
         WaterSummary water = _summary.Water;
         var dates = new List<string>
         {
-            $"cycled {Day(water.CycledDay)}", $"first fish {Day(_summary.Fish.FirstDeliveryDay)}", $"valves {Day(water.OpenedDay)}",
-            $"coupled {Day(water.CoupledDay)}", $"first sale {Day(_summary.Fish.FirstSaleDay)}",
+            $"cycled {Day(water.CycledDay)}", $"fish {Day(_summary.Fish.FirstDeliveryDay)}", $"valves {Day(water.OpenedDay)}",
+            $"coupled {Day(water.CoupledDay)}", $"sale {Day(_summary.Fish.FirstSaleDay)}",
         };
         dates.AddRange(_summary.Crops.Take(2).Select(c => $"{c.Key} {Day(c.Value.FirstHarvestDay)}"));
         Row("Days", string.Join(", ", dates));
@@ -186,11 +189,10 @@ public sealed class ScreenPage
     private string Fuel(HeaterSummary heater) => heater.Litres is { } litres && !_us
         ? $"{litres:0} L of {heater.FuelName}" : $"{heater.Amount:0} {heater.Unit} of {heater.FuelName}";
 
-    private static string Kit(TestKitReading kit, string loop) =>
-        $"{loop} NO3 {kit.NitrateMgNO3PerL:0}, NO2 {kit.NitriteMgNO2PerL:0.00}, NH4 {kit.AmmoniumMgNH4PerL:0.00}, {Or(kit.TdsPpm, "0")} ppm";
+    private static string Pair<T>(IReadOnlyDictionary<string, T> loops, Func<T, string> shown) => $"{shown(loops["fishLoop"])} / {shown(loops["plantLoop"])}";
 
     private static string Range(ReadingRange range, string format) => range.Lowest is null
-        ? "-" : $"{range.Lowest.Value.ToString(format)} to {range.Highest!.Value.ToString(format)}";
+        ? "-" : $"{range.Lowest.Value.ToString(format)} - {range.Highest!.Value.ToString(format)}";
 
     private static string At(PeakReading? peak, string format) => peak is null ? "-" : peak.Value.ToString(format);
 

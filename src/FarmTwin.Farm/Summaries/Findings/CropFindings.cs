@@ -4,6 +4,7 @@ namespace FarmTwin.Farm.Summaries.Findings;
 internal static class CropFindings
 {
     private const double OutsideWorthAWord = 0.1;
+    private const double HighWorthAWord = 0.2;
 
     public static void Add(FindingList list)
     {
@@ -14,6 +15,7 @@ internal static class CropFindings
 
         Light(list);
         Nitrate(list);
+        Acidity(list);
     }
 
     private static void Crop(FindingList list, string name, CropSummary crop)
@@ -28,7 +30,7 @@ internal static class CropFindings
         if (crop.DaysBoardsWaited > 0)
         {
             (double from, double to, int rounds) = list.Span("boards wait", name);
-            list.Add(66, $"{Capital(name)} boards waited {crop.DaysBoardsWaited:0} days ({rounds} harvest days, {list.Day(from)} to {list.Day(to)}) "
+            list.Add(66, $"{Capital(name)} boards waited {crop.DaysBoardsWaited:0} days (on {rounds} harvest days, {list.Day(from)} to {list.Day(to)}) "
                 + $"for heads of {crop.SaleableLowG:0} g: plan fewer boards then, or give more light.");
         }
 
@@ -104,6 +106,23 @@ internal static class CropFindings
         {
             list.Add(44, $"Since coupling the plant loop never fell below {nitrate[lowest]:0} mg N/L of nitrate ({list.Day(lowest)}); it ends at {nitrate[^1]:0}"
                 + (nitrate[^1] > list.Bands.NitrateHigh ? ", more than leaves need: room for more plants." : "."));
+        }
+    }
+
+    private static void Acidity(FindingList list)
+    {
+        BandHours hours = list.Summary.Water.HoursOutsideBand["pHPlantLoop"];
+        ReadingRange range = list.Summary.Water.LoopPH["plantLoop"];
+        if (hours.HoursBelow > 0)
+        {
+            list.Add(72, $"pH of the plant sump fell to {range.Lowest!.Value:0.0} on {list.Day(range.Lowest.Day)} and was below {list.Bands.PlantPHLow:0.0} for "
+                + $"{hours.HoursBelow} hours: smaller doses of acid, given where water flows.");
+        }
+
+        if (hours.HoursAbove > HighWorthAWord * hours.HoursCounted)
+        {
+            list.Add(61, $"pH of the plant loop was above {list.Bands.PlantPHHigh:0.0} for {(double)hours.HoursAbove / hours.HoursCounted:0%} of the time, highest on "
+                + $"{list.Day(range.Highest!.Day)} at {range.Highest.Value:0.0}: iron and phosphorus run short, and iron must be dosed more often.");
         }
     }
 

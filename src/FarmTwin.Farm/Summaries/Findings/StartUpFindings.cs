@@ -43,10 +43,13 @@ internal static class StartUpFindings
 
     private static void Valves(FindingList list, WaterSummary water)
     {
-        GateDelay? longest = water.RefusedGates.Count > 0 ? water.RefusedGates[0] : null;
+        // Days on end are counted from when the others hold, and a weekday passes by itself: either is named only where it stood alone.
+        string days = Operations.CouplingGateNames.Name(int.Log2((int)Operations.CouplingGates.Days));
+        string weekday = Operations.CouplingGateNames.Name(int.Log2((int)Operations.CouplingGates.Weekday));
+        GateDelay? longest = water.RefusedGates.FirstOrDefault(g => g.Gate != days && g.Gate != weekday) ?? (water.RefusedGates.Count > 0 ? water.RefusedGates[0] : null);
         string held = longest is null
             ? string.Empty
-            : $" '{longest.Gate}' held the valves back longest, {longest.Days} mornings from the first feeding on: {Remedy(longest.Gate)}.";
+            : $" Held back longest by {longest.Gate}, {longest.Days} mornings from the first feeding on: {Remedy(longest.Gate)}.";
         if (water.OpenedDay is { } opened)
         {
             string full = water.CoupledDay is not { } coupled ? ", and the loops were not yet fully coupled at the end"
