@@ -47,7 +47,9 @@ public sealed class SeasonFigures
             }.OfType<Figure>()];
     }
 
-    private string Period => $"{_summary.Title}, {_summary.Start:d MMM yyyy} to {_summary.Start.AddDays(_record.DayCount - 1):d MMM yyyy}";
+    // A date is not broken at the end of a line.
+    private string Period => $"{_summary.Title}, "
+        + $"{_summary.Start:d MMM yyyy} to {_summary.Start.AddDays(_record.DayCount - 1):d MMM yyyy}".Replace(' ', '\u00A0');
 
     private Figure? Biomass()
     {
@@ -97,7 +99,7 @@ public sealed class SeasonFigures
         return Make("nitrate", title, $"Nitrate, mg N/L, daily mean of each loop (a test kit shows 4.43 times as much NO3). {Period}",
             $" The fish loop ends at {fish[^1]:0} mg N/L; its highest daily mean was {fish.Where(double.IsFinite).DefaultIfEmpty().Max():0}.",
             [new FigurePanel("nitrate, mg N/L",
-                [Line("fish loop", "nitrate_fish_loop_mgN_per_L", 0), Line("plant loop", "nitrate_plant_loop_mgN_per_L", 2)],
+                [Line("fish loop", "nitrate_fish_loop_mgN_per_L", 0), Line("plant loop", "nitrate_plant_loop_mgN_per_L", 1)],
                 [new FigureBand(_bands.NitrateLow, _bands.NitrateHigh, $"useful to leafy crops: {_bands.NitrateLow:0} to {_bands.NitrateHigh:0} mg N/L")])]);
     }
 
@@ -175,8 +177,8 @@ public sealed class SeasonFigures
             $" Outside it is warmest on day {outside.Highest!.Day:0} at {outside.Highest.Value:0} °C.",
             [new FigurePanel("temperature, °C",
                 [
-                    Line("fish water", "fish_water_C", 0), Line("plant water", "plant_water_C", 2),
-                    Line("house air, lowest", "house_air_lowest_C", 1), Line("outside, lowest", "outside_air_lowest_C", 3),
+                    Line("fish water", "fish_water_C", 0), Line("plant water", "plant_water_C", 1),
+                    Line("house air, lowest", "house_air_lowest_C", 2), Line("outside, lowest", "outside_air_lowest_C", 3),
                 ],
                 [new FigureBand(_bands.FishWaterLow, _bands.FishWaterHigh, $"fish grow as planned: {_bands.FishWaterLow:0} to {_bands.FishWaterHigh:0} °C")], FromZero: false)]);
     }
@@ -191,10 +193,10 @@ public sealed class SeasonFigures
             $" The lowest hour of the fish loop falls on day {fish.Lowest.Day:0}"
                 + (plant.Lowest is null ? "." : $", that of the plant loop on day {plant.Lowest.Day:0}."),
             [
-                new FigurePanel("pH", [Line("fish loop", "pH_fish_loop", 0), Line("plant loop", "pH_plant_loop", 2)],
+                new FigurePanel("pH", [Line("fish loop", "pH_fish_loop", 0), Line("plant loop", "pH_plant_loop", 1)],
                     [new FigureBand(_bands.FishPHLow, _bands.PlantPHHigh, $"fit for filter and plants: {_bands.FishPHLow:0.0} to {_bands.PlantPHHigh:0.0}")], FromZero: false),
                 new FigurePanel("alkalinity, mg/L as CaCO3",
-                    [Line("fish loop", "alkalinity_fish_loop_mgCaCO3_per_L", 0), Line("plant loop", "alkalinity_plant_loop_mgCaCO3_per_L", 2)], []),
+                    [Line("fish loop", "alkalinity_fish_loop_mgCaCO3_per_L", 0), Line("plant loop", "alkalinity_plant_loop_mgCaCO3_per_L", 1)], []),
             ]);
     }
 

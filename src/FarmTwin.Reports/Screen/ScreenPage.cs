@@ -92,7 +92,7 @@ public sealed class ScreenPage
         Row("Water", $"{"mg/L, hourly",-12}{"TAN",7}{"NO2-N",7}{"NH3-N",7}{"low O2",8}   on days");
         Peaks("before fish", water.BeforeFish);
         Peaks("with fish", water.WithFish);
-        Row(string.Empty, $"at the end, fish / plants: nitrate {Pair(water.FinalNitrateMgNPerL, n => n.ToString("0"))} mg N/L; test kit NO3 "
+        Row(string.Empty, $"end, fish / plant loop: nitrate {Pair(water.FinalNitrateMgNPerL, n => n.ToString("0"))} mg N/L; a test kit shows NO3 "
             + $"{Pair(water.TestKitAtEnd, k => k.NitrateMgNO3PerL.ToString("0"))}, NO2 {Pair(water.TestKitAtEnd, k => k.NitriteMgNO2PerL.ToString("0.0"))}, "
             + $"NH4 {Pair(water.TestKitAtEnd, k => k.AmmoniumMgNH4PerL.ToString("0.0"))}, TDS {Pair(water.TestKitAtEnd, k => Or(k.TdsPpm, "0"))} ppm");
         ReadingRange warmth = water.TemperatureC["fishWaterWithFish"];
@@ -122,8 +122,11 @@ public sealed class ScreenPage
     private void Energy()
     {
         EnergySummary energy = _summary.Energy;
-        string heaters = string.Join(", ", energy.Heaters.Select(h => $"{h.Key} {Fuel(h.Value)}"));
-        Row("Energy", $"{(heaters.Length > 0 ? heaters : "no fuel")}; {energy.KWh:0} kWh of power; {energy.FuelCarbonDioxideKg:0} kg CO2");
+        string[] fuels = [.. energy.Heaters.Values.Select(h => h.FuelName).Distinct()];
+        string heaters = fuels.Length == 1
+            ? $"{fuels[0]} " + string.Join(", ", energy.Heaters.Select(h => $"{h.Key} {Amount(h.Value)}"))
+            : string.Join(", ", energy.Heaters.Select(h => $"{h.Key} {Amount(h.Value)} of {h.Value.FuelName}"));
+        Row("Energy", $"{(fuels.Length > 0 ? heaters : "no fuel")}; power {energy.KWh:0} kWh; CO2 of fuel {Mass(energy.FuelCarbonDioxideKg)}");
         Row(string.Empty, $"the same heat: {energy.SameHeatByResistanceKWh:0} kWh by resistance, {energy.SameHeatByHeatPumpKWh:0} by heat pump");
     }
 
@@ -132,8 +135,8 @@ public sealed class ScreenPage
         WaterSummary water = _summary.Water;
         var dates = new List<string>
         {
-            $"cycled {Day(water.CycledDay)}", $"fish {Day(_summary.Fish.FirstDeliveryDay)}", $"valves {Day(water.OpenedDay)}",
-            $"coupled {Day(water.CoupledDay)}", $"sale {Day(_summary.Fish.FirstSaleDay)}",
+            $"cycled {Day(water.CycledDay)}", $"fish {Day(_summary.Fish.FirstDeliveryDay)}", $"valves {Day(water.OpenedDay)} to {Day(water.CoupledDay)}",
+            $"sale {Day(_summary.Fish.FirstSaleDay)}",
         };
         dates.AddRange(_summary.Crops.Take(2).Select(c => $"{c.Key} {Day(c.Value.FirstHarvestDay)}"));
         Row("Days", string.Join(", ", dates));
@@ -186,8 +189,7 @@ public sealed class ScreenPage
         : _us ? $"{(range.Lowest.Value * 1.8) + 32:0} to {(range.Highest!.Value * 1.8) + 32:0} °F"
         : $"{range.Lowest.Value:0.0} to {range.Highest!.Value:0.0} °C";
 
-    private string Fuel(HeaterSummary heater) => heater.Litres is { } litres && !_us
-        ? $"{litres:0} L of {heater.FuelName}" : $"{heater.Amount:0} {heater.Unit} of {heater.FuelName}";
+    private string Amount(HeaterSummary heater) => heater.Litres is { } litres && !_us ? $"{litres:0} L" : $"{heater.Amount:0} {heater.Unit}";
 
     private static string Pair<T>(IReadOnlyDictionary<string, T> loops, Func<T, string> shown) => $"{shown(loops["fishLoop"])} / {shown(loops["plantLoop"])}";
 

@@ -18,15 +18,19 @@ internal static class CropFindings
         Acidity(list);
     }
 
-    private static void Crop(FindingList list, string name, CropSummary crop)
+    /// <summary>The first harvests, which belong to the start of a farm.</summary>
+    public static void AddFirst(FindingList list)
     {
-        if (crop.FirstHarvestDay is { } first)
+        foreach ((string name, CropSummary crop) in list.Summary.Crops.Where(c => c.Value.FirstHarvestDay is not null).OrderByDescending(c => c.Value.HarvestedKg).Take(1))
         {
             int empty = crop.WeeksSinceFirstHarvest - crop.WeeksWithHarvest;
-            list.Add(52, $"The first {name} was cut on {list.Day(first)}; {crop.SaleableHeads:0} saleable heads ({crop.HarvestedKg:0} kg, "
-                + $"{crop.MeanHeadG:0} g a head)" + (empty > 0 ? $", but nothing in {empty} of the {crop.WeeksSinceFirstHarvest} weeks since." : " and some in every week since."));
+            list.Add(57, $"The first {name} was cut on {list.Day(crop.FirstHarvestDay!.Value)}; {crop.SaleableHeads:0} saleable heads ({crop.HarvestedKg:0} kg, "
+                + $"{crop.MeanHeadG:0} g a head)" + (empty > 0 ? $", but nothing in {empty} of the {crop.WeeksSinceFirstHarvest} weeks since." : ", some in every week since."));
         }
+    }
 
+    private static void Crop(FindingList list, string name, CropSummary crop)
+    {
         if (crop.DaysBoardsWaited > 0)
         {
             (double from, double to, int rounds) = list.Span("boards wait", name);
@@ -38,7 +42,7 @@ internal static class CropFindings
         {
             (double from, double to, int rounds) = list.Span("no seedlings", name);
             list.Add(60 + Math.Min(5, rounds / 10.0), $"{Capital(name)} places stood empty on {rounds} harvest days, {list.Day(from)} to {list.Day(to)}, because no seedling was "
-                + "old enough: sow more, or raise fewer boards a week.");
+                + "old enough: sow more, plan fewer boards a week, or give the lane to another crop.");
         }
 
         if (crop.HeadsHarvested > 0 && crop.HeadsOutsideBand > OutsideWorthAWord * crop.HeadsHarvested)

@@ -8,7 +8,11 @@ namespace FarmTwin.Farm.Summaries.Findings;
 internal sealed class FindingList
 {
     private const int Most = 12;
-    private readonly List<(double Weight, string Sentence)> _found = [];
+    private const int MostOfAnArea = 4;
+    private const double TooHeavyToLeaveOut = 80;
+    private readonly List<(double Weight, string Area, string Sentence)> _found = [];
+
+    private string _area = string.Empty;
 
     private FindingList(Season season, SeasonSummary summary, RecordView record, SummaryBands bands)
     {
@@ -31,17 +35,41 @@ internal sealed class FindingList
         var list = new FindingList(season, summary, record, bands);
         if (record.DayCount > 0)
         {
+            list._area = "start-up";
             StartUpFindings.Add(list);
+            CropFindings.AddFirst(list);
+            list._area = "fish";
             FishFindings.Add(list);
+            list._area = "crops";
             CropFindings.Add(list);
+            list._area = "solids";
             SolidsFindings.Add(list);
+            list._area = "supply";
             SupplyFindings.Add(list);
         }
 
-        return [.. list._found.OrderByDescending(f => f.Weight).Take(Most).Select(f => f.Sentence)];
+        return list.Choose();
     }
 
-    public void Add(double weight, string sentence) => _found.Add((weight, sentence));
+    public void Add(double weight, string sentence) => _found.Add((weight, _area, sentence));
+
+    // Heaviest first, but no area crowds out the others.
+    private List<string> Choose()
+    {
+        var chosen = new List<string>();
+        var areas = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach ((double weight, string area, string sentence) in _found.OrderByDescending(f => f.Weight))
+        {
+            int before = areas.GetValueOrDefault(area);
+            if (chosen.Count < Most && (before < MostOfAnArea || weight >= TooHeavyToLeaveOut))
+            {
+                chosen.Add(sentence);
+                areas[area] = before + 1;
+            }
+        }
+
+        return chosen;
+    }
 
     public string Day(double day) => Record.DayInWords(day);
 
