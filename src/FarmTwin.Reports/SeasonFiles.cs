@@ -21,6 +21,7 @@ public static class SeasonFiles
     public static IReadOnlyList<string> Write(string folder, Season season, SeasonSummary summary, SummaryBands bands, bool hourly, bool plots)
     {
         Directory.CreateDirectory(folder);
+        Clear(folder);
         var files = new List<string>();
         Text("summary.json", SummaryJson.Write(summary));
         Text("days.csv", SeasonTables.Days(season));
@@ -34,8 +35,10 @@ public static class SeasonFiles
         {
             IReadOnlyList<Figure> figures = SeasonFigures.Of(season, summary, bands);
             Text("figures.json", SummaryJson.Write([.. figures.Select(FigureEntry.Of)]));
-            Directory.CreateDirectory(Path.Combine(folder, "plots"));
-            ShippedFonts.Use();
+            if (figures.Count > 0)
+            {
+                Directory.CreateDirectory(Path.Combine(folder, "plots"));
+            }
 
             // A plot belongs to one thread; figures do not touch each other.
             Parallel.ForEach(figures, figure =>
@@ -56,6 +59,24 @@ public static class SeasonFiles
         {
             File.WriteAllText(Path.Combine(folder, name), text);
             files.Add(name);
+        }
+    }
+
+    // What an earlier run left and this one may not write must not be taken for its result.
+    private static void Clear(string folder)
+    {
+        File.Delete(Path.Combine(folder, "hours.csv"));
+        File.Delete(Path.Combine(folder, "figures.json"));
+        string plots = Path.Combine(folder, "plots");
+        if (!Directory.Exists(plots))
+        {
+            return;
+        }
+
+        foreach (string name in SeasonFigures.Names)
+        {
+            File.Delete(Path.Combine(plots, name + ".png"));
+            File.Delete(Path.Combine(plots, name + ".svg"));
         }
     }
 }

@@ -91,7 +91,7 @@ public sealed class CommandLineTests
         ProgramRun run = ProgramRun.Of("schema");
         Assert.Equal(0, run.ExitCode);
         using JsonDocument schema = JsonDocument.Parse(run.Out);
-        Assert.True(schema.RootElement.TryGetProperty("properties", out _));
+        Assert.True(schema.RootElement.TryGetProperty("$defs", out _));
     }
 
     [Fact]

@@ -8,6 +8,9 @@ namespace FarmTwin.Reports.Plots;
 /// <summary>The figures of a season, made from its record and its summary.</summary>
 public sealed class SeasonFigures
 {
+    /// <summary>Names of all figures that a season may have.</summary>
+    public static readonly IReadOnlyList<string> Names = ["biomass", "nitrate", "yield", "tan-nitrite", "oxygen", "temperature", "ph"];
+
     private readonly Season _season;
     private readonly SeasonSummary _summary;
     private readonly RecordView _record;

@@ -13,6 +13,7 @@ public sealed class ScreenPage
     public const int Height = 40;
 
     private const int LabelWidth = 9;
+    private const double LargestClosure = 1e-9;
     private const double PoundsPerKilogram = 1 / 0.45359237;
 
     private readonly SeasonSummary _summary;
@@ -92,9 +93,9 @@ public sealed class ScreenPage
         Row("Water", $"{"mg/L, hourly",-12}{"TAN",7}{"NO2-N",7}{"NH3-N",7}{"low O2",8}   on days");
         Peaks("before fish", water.BeforeFish);
         Peaks("with fish", water.WithFish);
-        Row(string.Empty, $"end, fish / plant loop: nitrate {Pair(water.FinalNitrateMgNPerL, n => n.ToString("0"))} mg N/L; a test kit shows NO3 "
-            + $"{Pair(water.TestKitAtEnd, k => k.NitrateMgNO3PerL.ToString("0"))}, NO2 {Pair(water.TestKitAtEnd, k => k.NitriteMgNO2PerL.ToString("0.0"))}, "
-            + $"NH4 {Pair(water.TestKitAtEnd, k => k.AmmoniumMgNH4PerL.ToString("0.0"))}, TDS {Pair(water.TestKitAtEnd, k => Or(k.TdsPpm, "0"))} ppm");
+        Row(string.Empty, $"nitrate at the end {Pair(water.FinalNitrateMgNPerL, n => n.ToString("0"))} mg N/L (fish loop / plant loop)");
+        Row(string.Empty, $"test kit NO3 {Pair(water.TestKitAtEnd, k => k.NitrateMgNO3PerL.ToString("0"))}, NO2 {Pair(water.TestKitAtEnd, k => k.NitriteMgNO2PerL.ToString("0.0"))}, "
+            + $"NH4 {Pair(water.TestKitAtEnd, k => k.AmmoniumMgNH4PerL.ToString("0.0"))}, {Pair(water.TestKitAtEnd, k => Or(k.TdsPpm, "0"))} ppm");
         ReadingRange warmth = water.TemperatureC["fishWaterWithFish"];
         Row(string.Empty, $"pH {Pair(water.LoopPH, r => Range(r, "0.0"))}; fish water {Degrees(warmth.Lowest is null ? water.TemperatureC["fishWater"] : warmth)}; "
             + $"top-up {Volume(water.TopUpLPerDay)}/d");
@@ -145,7 +146,8 @@ public sealed class ScreenPage
     private void Ledgers()
     {
         (string worst, LedgerSummary ledger) = _summary.Ledgers.MaxBy(l => double.IsNaN(l.Value.Closure) ? double.PositiveInfinity : l.Value.Closure);
-        Row("Ledgers", $"{_summary.Ledgers.Count} close; worst is {worst} at {ledger.Closure:0.0e0} of its throughput");
+        int closed = _summary.Ledgers.Values.Count(l => l.Closure < LargestClosure);
+        Row("Ledgers", $"{closed} of {_summary.Ledgers.Count} close within 1e-9; worst: {worst}, {ledger.Closure:0.0e0} of its throughput");
     }
 
     // As many findings as the page holds, whole sentences only.

@@ -126,7 +126,7 @@ internal static class CropFindings
         if (hours.HoursAbove > HighWorthAWord * hours.HoursCounted)
         {
             list.Add(61, $"pH of the plant loop was above {list.Bands.PlantPHHigh:0.0} for {(double)hours.HoursAbove / hours.HoursCounted:0%} of the time, highest on "
-                + $"{list.Day(range.Highest!.Day)} at {range.Highest.Value:0.0}: iron and phosphorus run short, and iron must be dosed more often.");
+                + $"{list.Day(range.Highest!.Day)} at {range.Highest.Value:0.0}: iron and phosphorus are harder to take up; acid, or less base, brings it down.");
         }
     }
 
