@@ -204,7 +204,7 @@ public sealed class SeasonFigures
     }
 
     private Figure Make(string name, string title, string subtitle, string more, IReadOnlyList<FigurePanel> panels) =>
-        new(name, title, subtitle, $"{title}.{more}", _summary.Start, _record.DayCount, panels, _keyDates);
+        new(name, title, subtitle, $"{title}.{more}", _summary.Start, _record.DayCount - 1, panels, _keyDates);
 
     private FigureLine Line(string label, string column, int style) => new(label, _days, _record.Days(column), style);
 
