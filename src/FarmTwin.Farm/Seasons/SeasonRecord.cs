@@ -275,6 +275,7 @@ public sealed class SeasonRecord
         Hour("house_air_C", "°C", () => _farm.State.House.AirCelsius);
         Hour("outside_air_C", "°C", () => _farm.State.House.OutsideCelsius);
         Hour("daylight_umol_per_m2_s", "µmol/m2/s", () => _farm.State.House.NaturalPhotons);
+        Hour("fish_number", "fish", () => SumCohorts(-1, c => c.Number));
     }
 
     private void Mean(string name, string unit, Func<double> value) => Add(name, unit, ColumnKind.Mean, value);

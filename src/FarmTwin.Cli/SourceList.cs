@@ -1,0 +1,33 @@
+using System.Text.Json;
+
+namespace FarmTwin.Cli;
+
+/// <summary>The sources of the parameters, as they ship with the program.</summary>
+internal static class SourceList
+{
+    private const string Prefix = "FarmTwin.Cli.Sources.";
+    private static readonly Lazy<IReadOnlyDictionary<string, string>> Read = new(ReadAll);
+
+    /// <summary>Citation, locator and how it was read, by key.</summary>
+    public static IReadOnlyDictionary<string, string> Citations => Read.Value;
+
+    private static Dictionary<string, string> ReadAll()
+    {
+        var all = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (string name in typeof(SourceList).Assembly.GetManifestResourceNames().Where(n => n.StartsWith(Prefix, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        {
+            using Stream stream = typeof(SourceList).Assembly.GetManifestResourceStream(name)!;
+            using JsonDocument document = JsonDocument.Parse(stream);
+            foreach (JsonProperty source in document.RootElement.EnumerateObject())
+            {
+                string locator = Text(source.Value, "locator");
+                all[source.Name] = Text(source.Value, "citation") + (locator is "" or "-" ? string.Empty : $" ({locator})") + $" - {Text(source.Value, "read")}";
+            }
+        }
+
+        return all;
+    }
+
+    private static string Text(JsonElement source, string name) =>
+        source.TryGetProperty(name, out JsonElement value) ? value.GetString() ?? string.Empty : string.Empty;
+}

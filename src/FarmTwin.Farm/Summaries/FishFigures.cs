@@ -1,0 +1,82 @@
+using FarmTwin.Farm.Fish;
+using FarmTwin.Farm.Operations;
+using FarmTwin.Farm.Seasons;
+
+namespace FarmTwin.Farm.Summaries;
+
+/// <summary>Figures of the fish.</summary>
+internal static class FishFigures
+{
+    private const double GramsPerKilogram = UnitConstants.GramsPerKilogram;
+
+    public static FishSummary Of(Season season, RecordView record)
+    {
+        FarmTotals totals = season.State.Totals;
+        var byTank = new Dictionary<string, double>(StringComparer.Ordinal);
+        double standing = 0;
+        for (int b = 0; b < season.State.Cohorts.Length; b++)
+        {
+            if (season.Parts.Basins[b].Use == Description.BasinUse.FishTank)
+            {
+                double kilograms = season.State.Cohorts[b].Sum((Cohort c) => c.BiomassGrams) / GramsPerKilogram;
+                byTank.Add(season.Parts.BasinNames[b], kilograms);
+                standing += kilograms;
+            }
+        }
+
+        double gained = ((totals.FishSoldGrams + totals.FishDiedGrams - totals.FishDeliveredGrams) / GramsPerKilogram) + standing;
+        (double? delivered, double? sold, double? wait) = Sales(season.Log);
+        return new FishSummary
+        {
+            FeedKg = totals.FeedGrams / GramsPerKilogram,
+            FeedWithheldKg = totals.FeedWithheldGrams / GramsPerKilogram,
+            GainedKg = gained,
+            HarvestedKg = totals.FishSoldGrams / GramsPerKilogram,
+            StandingKg = standing,
+            StandingKgByTank = byTank,
+            PeakStandingKg = PeakDay(record.Days("fish_biomass_kg")),
+            Fcr = gained > 0 ? totals.FeedGrams / GramsPerKilogram / gained : null,
+            Survival = totals.FishDelivered > 0 ? 1 - (totals.FishDied / totals.FishDelivered) : null,
+            Delivered = totals.FishDelivered,
+            Sold = totals.FishSold,
+            Died = totals.FishDied,
+            MeanWeightSoldG = totals.FishSold > 0 ? totals.FishSoldGrams / totals.FishSold : null,
+            FirstDeliveryDay = delivered,
+            FirstSaleDay = sold,
+            DaysFromDeliveryToFirstSale = wait,
+            SteadyFeedKgPerDay = season.SteadyFeedGramsPerDay / GramsPerKilogram,
+        };
+    }
+
+    private static (double? Delivered, double? Sold, double? Wait) Sales(FarmLog log)
+    {
+        var deliveries = new Dictionary<string, double>(StringComparer.Ordinal);
+        double? first = null;
+        foreach (LoggedEvent line in log.Events)
+        {
+            double day = Math.Floor(FarmWork.DayOf(line.Seconds));
+            if (line.What == "deliver fish")
+            {
+                deliveries.TryAdd(line.Where, day);
+                first ??= day;
+            }
+            else if (line.What == "sell fish")
+            {
+                return (first, day, deliveries.TryGetValue(line.Where, out double since) ? day - since : null);
+            }
+        }
+
+        return (first, null, null);
+    }
+
+    private static PeakReading? PeakDay(double[] days)
+    {
+        int best = -1;
+        for (int i = 0; i < days.Length; i++)
+        {
+            best = days[i] > 0 && (best < 0 || days[i] > days[best]) ? i : best;
+        }
+
+        return best < 0 ? null : new PeakReading(days[best], best);
+    }
+}

@@ -1,0 +1,90 @@
+using FarmTwin.Farm.Library;
+
+namespace FarmTwin.Farm.Summaries;
+
+/// <summary>Bands against which a season is read: what counts as outside, what is worth a finding. They change no result.</summary>
+public sealed record SummaryBands
+{
+    /// <summary>Highest TAN with fish, mg N/L.</summary>
+    public required double TanHigh { get; init; }
+
+    /// <summary>Highest nitrite with fish, mg N/L.</summary>
+    public required double NitriteHigh { get; init; }
+
+    /// <summary>Highest unionized ammonia with fish, mg N/L.</summary>
+    public required double UnionizedAmmoniaHigh { get; init; }
+
+    /// <summary>Lowest oxygen with fish, mg/L.</summary>
+    public required double OxygenLow { get; init; }
+
+    /// <summary>Highest carbon dioxide with fish, mg/L.</summary>
+    public required double CarbonDioxideHigh { get; init; }
+
+    /// <summary>Lowest pH of the fish loop.</summary>
+    public required double FishPHLow { get; init; }
+
+    /// <summary>Highest pH of the fish loop.</summary>
+    public required double FishPHHigh { get; init; }
+
+    /// <summary>Lowest pH of the plant loop.</summary>
+    public required double PlantPHLow { get; init; }
+
+    /// <summary>Highest pH of the plant loop.</summary>
+    public required double PlantPHHigh { get; init; }
+
+    /// <summary>Coldest fish water, °C.</summary>
+    public required double FishWaterLow { get; init; }
+
+    /// <summary>Warmest fish water, °C.</summary>
+    public required double FishWaterHigh { get; init; }
+
+    /// <summary>Coldest plant water, °C.</summary>
+    public required double PlantWaterLow { get; init; }
+
+    /// <summary>Warmest plant water, °C.</summary>
+    public required double PlantWaterHigh { get; init; }
+
+    /// <summary>Lowest useful nitrate of the plant loop, mg N/L.</summary>
+    public required double NitrateLow { get; init; }
+
+    /// <summary>Highest useful nitrate of the plant loop, mg N/L.</summary>
+    public required double NitrateHigh { get; init; }
+
+    /// <summary>Sodium of the plant loop from which on it is worth a word, mg/L.</summary>
+    public required double SodiumWatch { get; init; }
+
+    /// <summary>Share of a heater's output from which on it is near its limit.</summary>
+    public required double HeaterNearLimit { get; init; }
+
+    /// <summary>Light at the crop below which leafy crops stall, mol/m²/d.</summary>
+    public required double LightLow { get; init; }
+
+    /// <summary>Reads them.</summary>
+    /// <param name="library">The library; its set is processes/bands.</param>
+    public static SummaryBands From(FarmLibrary library)
+    {
+        ArgumentNullException.ThrowIfNull(library);
+        ParameterSet set = library.Set("processes", "bands");
+        return new SummaryBands
+        {
+            TanHigh = set.Get("tanHigh", "mg N/L"),
+            NitriteHigh = set.Get("nitriteHigh", "mg N/L"),
+            UnionizedAmmoniaHigh = set.Get("unionizedAmmoniaHigh", "mg N/L"),
+            OxygenLow = set.Get("oxygenLow", "mg/L"),
+            CarbonDioxideHigh = set.Get("carbonDioxideHigh", "mg/L"),
+            FishPHLow = set.Get("fishPHLow", "1"),
+            FishPHHigh = set.Get("fishPHHigh", "1"),
+            PlantPHLow = set.Get("plantPHLow", "1"),
+            PlantPHHigh = set.Get("plantPHHigh", "1"),
+            FishWaterLow = set.Get("fishWaterLow", "°C"),
+            FishWaterHigh = set.Get("fishWaterHigh", "°C"),
+            PlantWaterLow = set.Get("plantWaterLow", "°C"),
+            PlantWaterHigh = set.Get("plantWaterHigh", "°C"),
+            NitrateLow = set.Get("nitrateLow", "mg N/L"),
+            NitrateHigh = set.Get("nitrateHigh", "mg N/L"),
+            SodiumWatch = set.Get("sodiumWatch", "mg/L"),
+            HeaterNearLimit = set.Get("heaterNearLimit", "1"),
+            LightLow = set.Get("lightLow", "mol/m2/d"),
+        };
+    }
+}

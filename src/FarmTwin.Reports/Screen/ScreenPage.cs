@@ -1,0 +1,227 @@
+using FarmTwin.Farm;
+using FarmTwin.Farm.Summaries;
+
+namespace FarmTwin.Reports.Screen;
+
+/// <summary>A summary on one page of 80 columns and 40 lines.</summary>
+public sealed class ScreenPage
+{
+    /// <summary>Columns of the page.</summary>
+    public const int Width = 80;
+
+    /// <summary>Lines of the page.</summary>
+    public const int Height = 40;
+
+    private const int LabelWidth = 9;
+    private const double LargestClosure = 1e-9;
+    private const double PoundsPerKilogram = 1 / 0.45359237;
+
+    private readonly SeasonSummary _summary;
+    private readonly bool _us;
+    private readonly List<string> _lines = [];
+
+    private ScreenPage(SeasonSummary summary, UnitSystem units)
+    {
+        _summary = summary;
+        _us = units == UnitSystem.Us;
+    }
+
+    /// <summary>The lines of the page, none longer than <see cref="Width"/>, no more than <see cref="Height"/>.</summary>
+    /// <param name="summary">The summary.</param>
+    /// <param name="units">Units of weights, volumes and temperatures.</param>
+    /// <param name="folder">Where the files went; null where none were written.</param>
+    public static IReadOnlyList<string> Of(SeasonSummary summary, UnitSystem units, string? folder)
+    {
+        ArgumentNullException.ThrowIfNull(summary);
+        var page = new ScreenPage(summary, units);
+        page.Head();
+        page.Fish();
+        page.Crops();
+        page.Water();
+        page.Solids();
+        page.Energy();
+        page.Dates();
+        page.Ledgers();
+        page.Findings(folder is null ? 0 : 1);
+        if (folder is not null)
+        {
+            page._lines.Add(Cut($"Files     {folder}"));
+        }
+
+        return page._lines;
+    }
+
+    private void Head()
+    {
+        EngineIdentity engine = _summary.Engine;
+        string hash = engine.ScenarioHash.Length >= 8 ? $", scenario {engine.ScenarioHash[..8]}" : string.Empty;
+        _lines.Add(Cut(_summary.Title));
+        _lines.Add(Cut($"{_summary.Days:0.##} days from {_summary.Start:d MMM yyyy}; engine {engine.Version}, seed {engine.Seed}, step {engine.StepMinutes:0.##} min{hash}"));
+        _lines.Add(new string('-', Width));
+    }
+
+    private void Fish()
+    {
+        FishSummary fish = _summary.Fish;
+        if (fish.Delivered <= 0)
+        {
+            Row("Fish", "none delivered");
+            return;
+        }
+
+        Row("Fish", $"fed {Mass(fish.FeedKg)}, gained {Mass(fish.GainedKg)}, sold {Mass(fish.HarvestedKg)}, standing {Mass(fish.StandingKg)}");
+        string mean = fish.MeanWeightSoldG is { } grams ? $", sold at {Grams(grams)}" : string.Empty;
+        Row(string.Empty, $"FCR {Or(fish.Fcr, "0.00")}, survival {fish.Survival:0.0%}{mean}; {fish.Delivered:0} in, {fish.Sold:0} sold, {fish.Died:0} dead");
+    }
+
+    private void Crops()
+    {
+        string label = "Crops";
+        foreach ((string name, CropSummary crop) in _summary.Crops.Take(4))
+        {
+            Row(label, crop.HeadsHarvested <= 0
+                ? $"{name}: nothing cut yet, {crop.StandingPlants:0} plants stand"
+                : $"{name}: {crop.SaleableHeads:0} saleable heads, {Mass(crop.HarvestedKg)}, {Grams(crop.MeanHeadG!.Value)} a head ("
+                    + $"{Grams(crop.HeadG.Lowest!.Value)} to {Grams(crop.HeadG.Highest!.Value)})");
+            label = string.Empty;
+        }
+    }
+
+    private void Water()
+    {
+        WaterSummary water = _summary.Water;
+        Row("Water", $"{"mg/L, hourly",-12}{"TAN",7}{"NO2-N",7}{"NH3-N",7}{"low O2",8}   on days");
+        Peaks("before fish", water.BeforeFish);
+        Peaks("with fish", water.WithFish);
+        Row(string.Empty, $"nitrate at the end {Pair(water.FinalNitrateMgNPerL, n => n.ToString("0"))} mg N/L (fish loop / plant loop)");
+        Row(string.Empty, $"test kit NO3 {Pair(water.TestKitAtEnd, k => k.NitrateMgNO3PerL.ToString("0"))}, NO2 {Pair(water.TestKitAtEnd, k => k.NitriteMgNO2PerL.ToString("0.0"))}, "
+            + $"NH4 {Pair(water.TestKitAtEnd, k => k.AmmoniumMgNH4PerL.ToString("0.0"))}, {Pair(water.TestKitAtEnd, k => Or(k.TdsPpm, "0"))} ppm");
+        ReadingRange warmth = water.TemperatureC["fishWaterWithFish"];
+        Row(string.Empty, $"pH {Pair(water.LoopPH, r => Range(r, "0.0"))}; fish water {Degrees(warmth.Lowest is null ? water.TemperatureC["fishWater"] : warmth)}; "
+            + $"top-up {Volume(water.TopUpLPerDay)}/d");
+    }
+
+    private void Peaks(string name, LoopPeaks peaks)
+    {
+        if (peaks.TanMgNPerL is not null || peaks.LowestOxygenMgPerL is not null)
+        {
+            Row(string.Empty, $"{name,-12}{At(peaks.TanMgNPerL, "0.00"),7}{At(peaks.NitriteMgNPerL, "0.00"),7}{At(peaks.UnionizedAmmoniaMgNPerL, "0.000"),7}"
+                + $"{At(peaks.LowestOxygenMgPerL, "0.0"),8}   {Day(peaks.TanMgNPerL)}, {Day(peaks.NitriteMgNPerL)}, {Day(peaks.UnionizedAmmoniaMgNPerL)}, {Day(peaks.LowestOxygenMgPerL)}");
+        }
+    }
+
+    private void Solids()
+    {
+        SolidsSummary solids = _summary.Solids;
+        Row("Solids", $"{Mass(solids.CarriedKg)} dry in {solids.Washes:0} washes ({solids.WashesPutOff:0} put off), {solids.CarriedShareOfFeedNitrogen ?? 0:0%} of the feed's N");
+        Row(string.Empty, $"{solids.Decants:0} decants gave back {solids.ReturnedNitrogenG:0} g N, {solids.ReturnedPhosphorusG:0} g P, {solids.ReturnedPotassiumG:0} g K; "
+            + $"{Mass(solids.CompostedKg)} to compost");
+        IEnumerable<string> sinks = _summary.Nutrients.NitrogenSinks.OrderByDescending(s => s.Value.Share).Take(4).Select(s => $"{Words(s.Key)} {s.Value.Share:0%}");
+        Row("Nitrogen", string.Join(", ", sinks));
+    }
+
+    private void Energy()
+    {
+        EnergySummary energy = _summary.Energy;
+        string[] fuels = [.. energy.Heaters.Values.Select(h => h.FuelName).Distinct()];
+        string heaters = fuels.Length == 1
+            ? $"{fuels[0]} " + string.Join(", ", energy.Heaters.Select(h => $"{h.Key} {Amount(h.Value)}"))
+            : string.Join(", ", energy.Heaters.Select(h => $"{h.Key} {Amount(h.Value)} of {h.Value.FuelName}"));
+        Row("Energy", $"{(fuels.Length > 0 ? heaters : "no fuel")}; power {energy.KWh:0} kWh; CO2 of fuel {Mass(energy.FuelCarbonDioxideKg)}");
+        Row(string.Empty, $"the same heat: {energy.SameHeatByResistanceKWh:0} kWh by resistance, {energy.SameHeatByHeatPumpKWh:0} by heat pump");
+    }
+
+    private void Dates()
+    {
+        WaterSummary water = _summary.Water;
+        var dates = new List<string>
+        {
+            $"cycled {Day(water.CycledDay)}", $"fish {Day(_summary.Fish.FirstDeliveryDay)}", $"valves {Day(water.OpenedDay)} to {Day(water.CoupledDay)}",
+            $"sale {Day(_summary.Fish.FirstSaleDay)}",
+        };
+        dates.AddRange(_summary.Crops.Take(2).Select(c => $"{c.Key} {Day(c.Value.FirstHarvestDay)}"));
+        Row("Days", string.Join(", ", dates));
+    }
+
+    private void Ledgers()
+    {
+        (string worst, LedgerSummary ledger) = _summary.Ledgers.MaxBy(l => double.IsNaN(l.Value.Closure) ? double.PositiveInfinity : l.Value.Closure);
+        int closed = _summary.Ledgers.Values.Count(l => l.Closure < LargestClosure);
+        Row("Ledgers", $"{closed} of {_summary.Ledgers.Count} close within 1e-9; worst: {worst}, {ledger.Closure:0.0e0} of its throughput");
+    }
+
+    // As many findings as the page holds, whole sentences only.
+    private void Findings(int reserved)
+    {
+        _lines.Add(new string('-', Width));
+        int told = 0;
+        foreach (string finding in _summary.Findings)
+        {
+            List<string> wrapped = Wrap(finding, Width - 2);
+            int left = Height - reserved - _lines.Count - (told + 1 < _summary.Findings.Count ? 1 : 0);
+            if (wrapped.Count > left)
+            {
+                break;
+            }
+
+            _lines.AddRange(wrapped.Select((line, i) => (i == 0 ? "* " : "  ") + line));
+            told++;
+        }
+
+        if (told < _summary.Findings.Count)
+        {
+            _lines.Add($"  {_summary.Findings.Count - told} more in summary.json");
+        }
+    }
+
+    private void Row(string label, string text) => _lines.AddRange(Wrap(text, Width - LabelWidth - 1)
+        .Select((line, i) => (i == 0 ? label : string.Empty).PadRight(LabelWidth) + " " + line));
+
+    private string Mass(double kilograms)
+    {
+        double value = _us ? kilograms * PoundsPerKilogram : kilograms;
+        return $"{(value < 10 ? $"{value:0.0}" : $"{value:0}")} {(_us ? "lb" : "kg")}";
+    }
+
+    private string Grams(double grams) => _us ? $"{grams / UnitConstants.GramsPerKilogram * PoundsPerKilogram * 16:0.0} oz" : $"{grams:0} g";
+
+    private string Volume(double litres) => _us ? $"{litres / UnitConstants.LitresPerUsGallon:0} gal" : $"{litres:0} L";
+
+    private string Degrees(ReadingRange range) => range.Lowest is null ? "-"
+        : _us ? $"{(range.Lowest.Value * 1.8) + 32:0} to {(range.Highest!.Value * 1.8) + 32:0} °F"
+        : $"{range.Lowest.Value:0.0} to {range.Highest!.Value:0.0} °C";
+
+    private string Amount(HeaterSummary heater) => heater.Litres is { } litres && !_us ? $"{litres:0} L" : $"{heater.Amount:0} {heater.Unit}";
+
+    private static string Pair<T>(IReadOnlyDictionary<string, T> loops, Func<T, string> shown) => $"{shown(loops["fishLoop"])} / {shown(loops["plantLoop"])}";
+
+    private static string Range(ReadingRange range, string format) => range.Lowest is null
+        ? "-" : $"{range.Lowest.Value.ToString(format)} - {range.Highest!.Value.ToString(format)}";
+
+    private static string At(PeakReading? peak, string format) => peak is null ? "-" : peak.Value.ToString(format);
+
+    private static string Day(PeakReading? peak) => peak is null ? "-" : $"{peak.Day:0}";
+
+    private static string Day(double? day) => day is null ? "-" : $"{day:0}";
+
+    private static string Or(double? value, string format) => value?.ToString(format) ?? "-";
+
+    private static string Words(string key) => string.Concat(key.Select(c => char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{c}"));
+
+    private static string Cut(string line) => line.Length <= Width ? line : line[..(Width - 3)] + "...";
+
+    private static List<string> Wrap(string text, int width)
+    {
+        var lines = new List<string>();
+        while (text.Length > width)
+        {
+            int space = text.LastIndexOf(' ', width);
+            int at = space > 0 ? space : width;
+            lines.Add(text[..at]);
+            text = text[at..].TrimStart();
+        }
+
+        lines.Add(text);
+        return lines;
+    }
+}

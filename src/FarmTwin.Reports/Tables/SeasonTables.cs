@@ -1,0 +1,86 @@
+using System.Globalization;
+using FarmTwin.Engine;
+using FarmTwin.Farm;
+using FarmTwin.Farm.Operations;
+using FarmTwin.Farm.Seasons;
+
+namespace FarmTwin.Reports.Tables;
+
+/// <summary>The tables of a season as comma-separated text.</summary>
+public static class SeasonTables
+{
+    private const string DateFormat = "yyyy-MM-dd";
+
+    /// <summary>A row a day: date, day, and every recorded quantity under its name with unit.</summary>
+    public static string Days(Season season)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        Recorder days = season.Record.Days;
+        var text = new CsvText();
+        Header(text.Field("date").Field("day"), days);
+        for (int row = 0; row < days.RowCount; row++)
+        {
+            text.Field(Date(season, row)).Field(row);
+            Values(text, days, row);
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>A row an hour: the moment at which the hour ends, hours from the start, and hourly means.</summary>
+    public static string Hours(Season season)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        Recorder hours = season.Record.Hours;
+        var text = new CsvText();
+        Header(text.Field("hour_ending").Field("hour"), hours);
+        DateTime start = season.Parts.Farm.Start.ToDateTime(TimeOnly.MinValue);
+        for (int row = 0; row < hours.RowCount; row++)
+        {
+            text.Field(start.AddHours(row + 1).ToString("yyyy-MM-dd'T'HH:mm", CultureInfo.InvariantCulture)).Field(row + 1);
+            Values(text, hours, row);
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>A row an event: when, what, where, how much, why.</summary>
+    public static string Events(Season season)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        var text = new CsvText();
+        text.Field("date").Field("time").Field("day").Field("what").Field("where").Field("amount").Field("unit").Field("note").EndLine();
+        foreach (LoggedEvent line in season.Log.Events)
+        {
+            long day = line.Seconds / UnitConstants.SecondsPerDay;
+            TimeSpan time = TimeSpan.FromSeconds(line.Seconds % UnitConstants.SecondsPerDay);
+            text.Field(Date(season, (int)day)).Field(time.ToString("hh':'mm", CultureInfo.InvariantCulture)).Field(day)
+                .Field(line.What).Field(line.Where).Field(line.Amount).Field(line.Unit).Field(line.Note).EndLine();
+        }
+
+        return text.ToString();
+    }
+
+    private static void Header(CsvText text, Recorder table)
+    {
+        foreach (RecordedColumn column in table.Columns)
+        {
+            text.Field(column.Name);
+        }
+
+        text.EndLine();
+    }
+
+    private static void Values(CsvText text, Recorder table, int row)
+    {
+        foreach (double value in table.Row(row))
+        {
+            text.Field(value);
+        }
+
+        text.EndLine();
+    }
+
+    private static string Date(Season season, int day) =>
+        season.Parts.Farm.Start.AddDays(day).ToString(DateFormat, CultureInfo.InvariantCulture);
+}
