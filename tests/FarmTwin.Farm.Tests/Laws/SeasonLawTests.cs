@@ -236,6 +236,29 @@ public class SeasonLawTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void A_crop_that_is_sown_without_a_nursery_is_refused_before_the_season_begins()
+    {
+        DescriptionException refused = Assert.Throws<DescriptionException>(() => Farms.Start(Farm with { Nursery = null }, 3));
+        Assert.Contains("crops.lettuce", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_crop_that_its_plan_begins_later_is_sown_then()
+    {
+        FarmDescription later = Farm with
+        {
+            Crops = Farm.Crops.With("lettuce", c => c with
+            {
+                CellsPerSowing = 0,
+                Changes = new Dictionary<string, CropPlanChange> { ["begin"] = new() { FromDay = 10, CellsPerSowing = 100, BoardsPerWeek = 5 } },
+            }),
+        };
+        Season season = Farms.Run(later, 20);
+        long first = season.Log.Events.First(e => e.What == "sow" && e.Where == "lettuce").Seconds;
+        Assert.InRange(first / (double)UnitConstants.SecondsPerDay, 10, 18);
+    }
+
+    [Fact]
     public void Every_planned_event_acts_and_leaves_the_ledgers_closed()
     {
         Season season = Farms.Start(Stocked(100, 200), 20);

@@ -35,7 +35,10 @@ public class StepLawTests(ITestOutputHelper output)
         ("fish alive", s => Farms.Days(s, "fish_number")[^1]),
         ("nitrate of the fish loop", s => Farms.Days(s, "nitrate_fish_loop_mgN_per_L")[^1]),
         ("nitrate of the plant loop", s => Farms.Days(s, "nitrate_plant_loop_mgN_per_L")[^1]),
-        ("potassium of the plant loop", s => Farms.Days(s, "potassium_plant_loop_mg_per_L")[^1]),
+
+        // A month's mean: a single dose falls a day earlier or later.
+        ("potassium of the plant loop", s => Farms.Days(s, "potassium_plant_loop_mg_per_L")[^30..].Average()),
+        ("alkalinity of the fish loop", s => Farms.Days(s, "alkalinity_fish_loop_mgCaCO3_per_L")[^30..].Average()),
         ("pH of the fish loop", s => Farms.Days(s, "pH_fish_loop")[^1]),
         ("day cycled", s => s.State.Operations.CycledDay),
         ("day opened", s => s.State.Operations.OpenedDay),

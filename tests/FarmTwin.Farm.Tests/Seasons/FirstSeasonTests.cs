@@ -36,6 +36,9 @@ public class FirstSeasonTests(ITestOutputHelper output)
         double compost = nitrogen.TotalOutBy(Door.SludgeCompost);
         output.WriteLine($"feed {feed:0} g N, all {total:0}; fish {fish / feed:0.000} of feed, plants {plants / feed:0.000} of feed and {plants / total:0.000} of all, "
             + $"gas {gas / feed:0.000} and {gas / total:0.000}, compost {compost / feed:0.000}, dosed {nitrogen.TotalInBy(Door.Dosing):0}");
+        Assert.InRange(fish / feed, WholeFarmCaseTests.Published("whole_system_fish_share").Low, WholeFarmCaseTests.Published("whole_system_fish_share").High);
+        Assert.InRange(gas / total, WholeFarmCaseTests.Published("whole_system_gas_share").Low, WholeFarmCaseTests.Published("whole_system_gas_share").High);
+        Assert.InRange(plants / total, WholeFarmCaseTests.Published("whole_system_plant_share").Low, WholeFarmCaseTests.Published("whole_system_plant_share").High);
         Assert.InRange(fish / feed, 0.25, 0.35);
         Assert.InRange(plants / feed, 0.30, 0.45);
         Assert.InRange(gas / feed, 0.15, 0.30);
@@ -61,6 +64,13 @@ public class FirstSeasonTests(ITestOutputHelper output)
         Season season = Farms.Run(farm, 70);
         output.WriteLine($"{share:P0} mature media: cycled on day {season.State.Operations.CycledDay:0.0}, nitrite peak {season.Record.Peaks[season.Record.Hours.ColumnIndex("nitrite_fish_loop_mgN_per_L")].Highest:0.0} mg N/L");
         Assert.InRange(season.State.Operations.CycledDay, first, last);
+        if (share == 0)
+        {
+            Assert.InRange(
+                season.State.Operations.CycledDay,
+                WholeFarmCaseTests.Published("unseeded_start_up_days").Low,
+                WholeFarmCaseTests.Published("unseeded_start_up_days").High);
+        }
     }
 
     [Fact]

@@ -65,7 +65,7 @@ public class HeatBalanceTests
     [Fact]
     public void Coupled_the_duty_carries_the_plant_loop_s_colder_water()
     {
-        // Whole-farm case: 386 L/h at 7 K colder takes 3.1 kW (1.163 W per L/h and K).
+        // Own calculation: 386 L/h at 7 K colder takes 3.1 kW (1.163 W per L/h and K).
         Bench bench = new(20, 0, 386, 1, [FishSump], [27], [1e7], startFish: 27);
         Assert.Equal(3.1, bench.Heat.HeaterWatts[0] / 1000, 0.1);
         bench.AssertClosed();
