@@ -169,8 +169,11 @@ public sealed class CropWork : FarmWork
             Log.Add(seconds, "plant boards", Parts.CropNames[crop], planted, "boards", string.Empty);
         }
 
-        bool sows = (ChangeAt(plan, seconds)?.CellsPerSowing ?? plan.CellsPerSowing) > 0;
-        if (shortOfSeedlings && sows && DayOf(seconds) > plan.FirstSowingDay + plan.NurseryDays + plan.TroughDays + plan.SowEveryDays)
+        // Places left empty on purpose, because nothing was sown for them, are no shortage.
+        double sownOn = day - plan.NurseryDays - plan.TroughDays - plan.SowEveryDays;
+        long then = (long)(sownOn * UnitConstants.SecondsPerDay);
+        bool sows = sownOn > plan.FirstSowingDay && (ChangeAt(plan, then)?.CellsPerSowing ?? plan.CellsPerSowing) > 0;
+        if (shortOfSeedlings && sows)
         {
             Log.Add(seconds, "no seedlings", Parts.CropNames[crop], Growing.BoardsOwed[crop], "boards", "a lane has free places, but no seedling in the trough is old enough");
         }

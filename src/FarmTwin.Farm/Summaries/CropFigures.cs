@@ -34,6 +34,7 @@ internal static class CropFigures
         double sumHeads = 0;
         double sumGrams = 0;
         double outside = 0;
+        double fullWeeks = Math.Floor(heads.Length / DaysPerWeek);
         var weeks = new HashSet<double>();
         for (int day = 0; day < heads.Length; day++)
         {
@@ -43,7 +44,11 @@ internal static class CropFigures
             }
 
             first ??= day;
-            weeks.Add(Math.Floor(day / DaysPerWeek));
+            if (day < fullWeeks * DaysPerWeek)
+            {
+                weeks.Add(Math.Floor(day / DaysPerWeek));
+            }
+
             sumHeads += heads[day];
             sumGrams += heads[day] * weights[day];
             outside += weights[day] < parameters.SaleableFreshGramsLow || weights[day] > parameters.SaleableFreshGramsHigh ? heads[day] : 0;
@@ -61,9 +66,10 @@ internal static class CropFigures
             MeanHeadG = sumHeads > 0 ? sumGrams / sumHeads : null,
             HeadG = new ReadingRange(lightest, heaviest),
             WeeksWithHarvest = weeks.Count,
-            WeeksSinceFirstHarvest = first is { } f ? (int)(Math.Ceiling(heads.Length / DaysPerWeek) - Math.Floor(f / DaysPerWeek)) : 0,
+            WeeksSinceFirstHarvest = first is { } f ? (int)Math.Max(0, fullWeeks - Math.Floor(f / DaysPerWeek)) : 0,
             DaysBoardsWaited = DaysWaited(season, crop),
             RoundsShortOfSeedlings = season.Log.Events.Count(e => e.What == "no seedlings" && e.Where == name),
+            CutFromG = season.Parts.CropPlans[crop].LeastWeightGrams ?? parameters.SaleableFreshGramsLow,
             SaleableLowG = parameters.SaleableFreshGramsLow,
             SaleableHighG = parameters.SaleableFreshGramsHigh,
             HeadsOutsideBand = outside,

@@ -27,7 +27,7 @@ public sealed record CropSummary
     /// <summary>Weeks of the season, counted from day 0, in which boards were harvested.</summary>
     public required int WeeksWithHarvest { get; init; }
 
-    /// <summary>Weeks from the first harvest on, to the end of the season, the first and a broken last one included.</summary>
+    /// <summary>Weeks from the first harvest on, to the end of the season, the first included, a broken last one left out.</summary>
     public required int WeeksSinceFirstHarvest { get; init; }
 
     /// <summary>Days that boards old enough waited because their heads were too light, from each refusal to the next harvest day.</summary>
@@ -35,6 +35,9 @@ public sealed record CropSummary
 
     /// <summary>Harvest days on which a lane had a free place and the trough no seedling old enough.</summary>
     public required int RoundsShortOfSeedlings { get; init; }
+
+    /// <summary>Head weight a board waits for, g: the plan's, or the low end of the saleable band.</summary>
+    public required double CutFromG { get; init; }
 
     /// <summary>Low end of the saleable band, g a head.</summary>
     public required double SaleableLowG { get; init; }

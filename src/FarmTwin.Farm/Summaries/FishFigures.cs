@@ -40,7 +40,8 @@ internal static class FishFigures
             Delivered = totals.FishDelivered,
             Sold = totals.FishSold,
             Died = totals.FishDied,
-            MeanWeightSoldG = totals.FishSold > 0 ? totals.FishSoldGrams / totals.FishSold : null,
+            // Less than one fish sold is rounding of a population that is counted in expectation.
+            MeanWeightSoldG = totals.FishSold >= 1 ? totals.FishSoldGrams / totals.FishSold : null,
             FirstDeliveryDay = delivered,
             FirstSaleDay = sold,
             DaysFromDeliveryToFirstSale = wait,

@@ -35,7 +35,7 @@ internal static class CropFindings
         {
             (double from, double to, int rounds) = list.Span("boards wait", name);
             list.Add(66, $"{Capital(name)} boards waited {crop.DaysBoardsWaited:0} days (on {rounds} harvest days, {list.Day(from)} to {list.Day(to)}) "
-                + $"for heads of {crop.SaleableLowG:0} g: plan fewer boards then, or give more light.");
+                + $"for heads of {crop.CutFromG:0} g: plan fewer boards then, or give more light.");
         }
 
         if (crop.RoundsShortOfSeedlings > 0)

@@ -81,7 +81,11 @@ internal static class FishFindings
 
         if (fish.Survival < 0.9)
         {
-            list.Add(97, $"Only {fish.Survival:0%} of the fish delivered are alive or sold; {fish.Died:0} died.");
+            double[] died = list.Record.Days("fish_died");
+            int worst = Array.IndexOf(died, died.Max());
+            list.Add(97, $"{fish.Died:0} of the {fish.Delivered:0} fish delivered died, {died[worst]:0} of them on {list.Day(worst)}, in water of "
+                + $"{list.Record.Days("nitrite_fish_loop_mgN_per_L")[worst]:0.0} mg/L NO2-N, up to {list.Record.Days("ammonia_unionized_tanks_highest_mgN_per_L")[worst]:0.000} NH3-N "
+                + $"and down to {list.Record.Days("oxygen_tanks_lowest_mg_per_L")[worst]:0.0} of oxygen.");
         }
 
         if (fish.FeedWithheldKg > 0.02 * fish.FeedKg && fish.FeedKg > 0)
