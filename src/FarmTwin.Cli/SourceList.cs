@@ -2,10 +2,10 @@ using System.Text.Json;
 
 namespace FarmTwin.Cli;
 
-/// <summary>The sources of the parameters, as they ship with the program.</summary>
+/// <summary>The sources of the parameters, <c>docs/sources.json</c>, as they ship with the program.</summary>
 internal static class SourceList
 {
-    private const string Prefix = "FarmTwin.Cli.Sources.";
+    private const string Name = "FarmTwin.Cli.Sources.json";
     private static readonly Lazy<IReadOnlyDictionary<string, string>> Read = new(ReadAll);
 
     /// <summary>Citation, locator and how it was read, by key.</summary>
@@ -14,15 +14,12 @@ internal static class SourceList
     private static Dictionary<string, string> ReadAll()
     {
         var all = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (string name in typeof(SourceList).Assembly.GetManifestResourceNames().Where(n => n.StartsWith(Prefix, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        using Stream stream = typeof(SourceList).Assembly.GetManifestResourceStream(Name)!;
+        using JsonDocument document = JsonDocument.Parse(stream);
+        foreach (JsonProperty source in document.RootElement.EnumerateObject())
         {
-            using Stream stream = typeof(SourceList).Assembly.GetManifestResourceStream(name)!;
-            using JsonDocument document = JsonDocument.Parse(stream);
-            foreach (JsonProperty source in document.RootElement.EnumerateObject())
-            {
-                string locator = Text(source.Value, "locator");
-                all[source.Name] = Text(source.Value, "citation") + (locator is "" or "-" ? string.Empty : $" ({locator})") + $" - {Text(source.Value, "read")}";
-            }
+            string locator = Text(source.Value, "locator");
+            all[source.Name] = Text(source.Value, "citation") + (locator is "" or "-" ? string.Empty : $" ({locator})") + $" - {Text(source.Value, "read")}";
         }
 
         return all;

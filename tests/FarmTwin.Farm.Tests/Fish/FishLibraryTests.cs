@@ -1,4 +1,3 @@
-using System.Text.Json;
 using FarmTwin.Farm.Library;
 using FarmTwin.Scenarios.Library;
 
@@ -15,22 +14,6 @@ public class FishLibraryTests
     [Fact]
     public void Every_value_stands_inside_its_range() =>
         Assert.All(Sets.SelectMany(s => s.All), p => Assert.InRange(p.Value, p.Low, p.High));
-
-    [Fact]
-    public void Every_source_is_listed_and_every_listed_source_is_used()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "FarmTwin.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        Assert.NotNull(folder);
-        using var document = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder.FullName, "docs", "sources", "fish.json")));
-        Assert.Equal(
-            Sets.SelectMany(s => s.All).Select(p => p.Source).Distinct().Order(StringComparer.Ordinal),
-            document.RootElement.EnumerateObject().Select(p => p.Name).Order(StringComparer.Ordinal));
-    }
 
     [Fact]
     public void Every_species_has_the_same_parameters_and_its_own_strain()

@@ -41,7 +41,7 @@ public partial class LibraryDataTests
             string place = $"{folder}/{name}/{parameter.Name}";
             Assert.True(parameter.Low <= parameter.Value && parameter.Value <= parameter.High, $"{place}: {parameter.Value} is not in {parameter.Low}..{parameter.High}");
             Assert.True(double.IsFinite(parameter.Low) && double.IsFinite(parameter.High), place);
-            Assert.True(Sources.ContainsKey(parameter.Source), $"{place}: no source '{parameter.Source}' in docs/sources");
+            Assert.True(Sources.ContainsKey(parameter.Source), $"{place}: no source '{parameter.Source}' in docs/sources.json");
             Assert.True(parameter.About.Length > 5 && parameter.Unit.Length > 0, place);
         }
     }
@@ -122,25 +122,17 @@ public partial class LibraryDataTests
             .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
                 && !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
 
-    // docs/sources.json, or a file an area under docs/sources; a key stands for one source wherever it is stated.
     private static Dictionary<string, string> ReadSources()
     {
-        string docs = Path.Combine(Farms.Root, "docs");
-        string[] files = [.. Directory.EnumerateFiles(docs, "sources.json"),
-            .. Directory.Exists(Path.Combine(docs, "sources")) ? Directory.EnumerateFiles(Path.Combine(docs, "sources"), "*.json") : []];
         var sources = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (string file in files)
+        foreach ((string key, JsonNode? source) in JsonNode.Parse(File.ReadAllText(Path.Combine(Farms.Root, "docs", "sources.json")))!.AsObject())
         {
-            foreach ((string key, JsonNode? source) in JsonNode.Parse(File.ReadAllText(file))!.AsObject())
-            {
-                string citation = (string)source!["citation"]!;
-                Assert.True(sources.TryAdd(key, citation) || sources[key] == citation, $"'{key}' stands for two sources: {sources[key]} | {citation}");
-                string read = (string)source["read"]!;
-                Assert.True(Readings.Any(r => read.StartsWith(r, StringComparison.Ordinal)), $"{key} was read as '{read}'");
-                bool printed = read.StartsWith("text", StringComparison.Ordinal) || read.StartsWith("abstract", StringComparison.Ordinal)
-                    || read.StartsWith("from memory", StringComparison.Ordinal);
-                Assert.False(printed && string.IsNullOrWhiteSpace((string?)source["locator"]), $"{key} has no locator");
-            }
+            sources.Add(key, (string)source!["citation"]!);
+            string read = (string)source["read"]!;
+            Assert.True(Readings.Any(r => read.StartsWith(r, StringComparison.Ordinal)), $"{key} was read as '{read}'");
+            bool printed = read.StartsWith("text", StringComparison.Ordinal) || read.StartsWith("abstract", StringComparison.Ordinal)
+                || read.StartsWith("from memory", StringComparison.Ordinal);
+            Assert.False(printed && string.IsNullOrWhiteSpace((string?)source["locator"]), $"{key} has no locator");
         }
 
         return sources;
