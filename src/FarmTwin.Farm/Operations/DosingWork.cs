@@ -5,11 +5,14 @@ using FarmTwin.Farm.Water;
 
 namespace FarmTwin.Farm.Operations;
 
-/// <summary>Standing dosing rules: test, and dose supplements in turn, within the hydroxide limit and a largest rise of pH.</summary>
+/// <summary>Standing dosing rules: test, and dose supplements in turn, within the hydroxide limit and, while there are fish, a largest rise of pH.</summary>
 public sealed class DosingWork : FarmWork
 {
     // Below this a supplement is no base whose pH must be watched, eq/kg.
     private const double LeastBaseEquivalents = 0.1;
+
+    // Less than this is dust at the bottom, mg of CaCO3 a litre of the loop.
+    private const double LeastPowderMilligramsPerLitre = 1;
 
     private readonly DosingDescription[] _rules;
     private readonly string[] _names;
@@ -50,8 +53,11 @@ public sealed class DosingWork : FarmWork
             return;
         }
 
-        int turn = State.Operations.DosingTurn[rule]++ % dosing.With.Count;
-        Supplement supplement = Parts.Supplements[dosing.With[turn]];
+        if (NextSupplement(dosing, rule, basin, litres) is not { } supplement)
+        {
+            return;
+        }
+
         double grams = GramsFor(dosing, supplement, want, litres);
         grams = Math.Min(grams, LargestGrams(supplement, basin, litres));
         if (grams > 0)
@@ -110,14 +116,29 @@ public sealed class DosingWork : FarmWork
         }
     }
 
+    // The rule's supplements take turns, but no powder goes onto powder that still lies undissolved: the next one has its turn.
+    private Supplement? NextSupplement(DosingDescription dosing, int rule, int basin, double litres)
+    {
+        bool powderLies = State.Basins.UndissolvedCarbonateGrams[basin] * UnitConstants.GramsPerKilogram / litres > LeastPowderMilligramsPerLitre;
+        for (int passed = 0; passed < dosing.With.Count; passed++)
+        {
+            Supplement supplement = Parts.Supplements[dosing.With[State.Operations.DosingTurn[rule]++ % dosing.With.Count]];
+            if (!supplement.DissolvesSlowly || !powderLies)
+            {
+                return supplement;
+            }
+        }
+
+        return null;
+    }
+
     // What the test reads, and the rise that is wanted (a fall is negative; 0 for nothing to do).
     private (double Value, double Want) Test(DosingDescription dosing, int basin, double litres)
     {
         switch (dosing)
         {
             case KeepAlkalinity alkalinity:
-                double undissolved = State.Basins.UndissolvedCarbonateGrams[basin] * UnitConstants.GramsPerKilogram / litres;
-                double now = Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin]) + undissolved;
+                double now = Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin]);
                 return (now, now < alkalinity.AtMilligramsPerLitre
                     ? Math.Min(alkalinity.MostPerDose, alkalinity.UpToMilligramsPerLitre - now)
                     : 0);
@@ -176,11 +197,12 @@ public sealed class DosingWork : FarmWork
             : throw new DescriptionException($"dosing: '{supplement.Name}' brings none of what the rule keeps.");
     }
 
-    // The hydroxide limit of the carbonate system, and no more than a set rise of pH.
+    // The hydroxide limit of the carbonate system, and for the sake of fish no more than a set rise of pH.
     private double LargestGrams(Supplement supplement, int basin, double litres)
     {
         double limit = BaseDose.LargestGrams(supplement, State.Basins.CarbonDioxideMoles[basin], litres, Parts.Dosing);
-        if (supplement.AlkalinityEquivalentsPerKilogram < LeastBaseEquivalents || supplement.DissolvesSlowly)
+        bool fish = State.Cohorts.Any(c => c.Count > 0);
+        if (!fish || supplement.AlkalinityEquivalentsPerKilogram < LeastBaseEquivalents || supplement.DissolvesSlowly)
         {
             return limit;
         }

@@ -5,6 +5,9 @@ namespace FarmTwin.Farm.Summaries.Findings;
 /// <summary>The filter brought to life, and the valves.</summary>
 internal static class StartUpFindings
 {
+    // Nitrifiers starve for alkalinity well before it is gone, mg/L as CaCO3; common practice holds more, no source.
+    private const double LeastAlkalinity = 20;
+
     // What brings a gate forward, in the order of the gates' bits.
     private static readonly string[] Remedies =
     [
@@ -35,9 +38,13 @@ internal static class StartUpFindings
         }
         else if (list.Season.Parts.Farm.FishlessStart is not null)
         {
+            double[] alkalinity = list.Record.Days("alkalinity_fish_loop_mgCaCO3_per_L");
+            double least = alkalinity.Min();
+            string remedy = least < LeastAlkalinity
+                ? $"alkalinity fell to {least:0} mg/L on {list.Day(Array.IndexOf(alkalinity, least))} and nitrification stops without it: larger doses of bicarbonate."
+                : "warmer water or more mature media bring the day forward.";
             list.Add(85, $"The filter is not cycled after {list.Record.DayCount} days: TAN ends at "
-                + $"{Last(list, "tan_fish_loop_mgN_per_L"):0.00} and nitrite at {Last(list, "nitrite_fish_loop_mgN_per_L"):0.00} mg N/L; "
-                + "warmer water or more mature media bring the day forward.");
+                + $"{Last(list, "tan_fish_loop_mgN_per_L"):0.00} and nitrite at {Last(list, "nitrite_fish_loop_mgN_per_L"):0.00} mg N/L; {remedy}");
         }
     }
 
