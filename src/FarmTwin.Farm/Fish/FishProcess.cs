@@ -5,7 +5,7 @@ using FarmTwin.Farm.Water;
 namespace FarmTwin.Farm.Fish;
 
 /// <summary>All cohorts in all tanks: what they draw from and give to the water in a step, and who dies in it.</summary>
-/// <remarks>See docs/model/fish-growth.md and its neighbours. Meals, deliveries and sales are events (Operations).</remarks>
+/// <remarks>See docs/model/fish-growth-and-feed.md and its neighbours. Meals, deliveries and sales are events (Operations).</remarks>
 public sealed class FishProcess
 {
     private readonly FarmContext _farm;

@@ -6,7 +6,7 @@ namespace FarmTwin.Farm.Water;
 /// <summary>Oxygen and carbon dioxide between water and air: diffusers and open surfaces, and source water let in.</summary>
 /// <remarks>
 /// Oxygen: dC/dt = K (βC* − C). Carbon dioxide is stripped with the same diffusers, capped by what the bubbles can carry; carbon is
-/// solved at the alkalinity that the step's ions give, linearized by dCO2/dDIC. See docs/model/water-aeration.md and water-carbonate.md.
+/// solved at the alkalinity that the step's ions give, linearized by dCO2/dDIC. See docs/model/water-gases.md and water-carbonate.md.
 /// </remarks>
 public sealed class AirExchange
 {
