@@ -30,7 +30,7 @@ public sealed record FeedComposition(
                 Calcium: set.Get("calcium", "g/kg"),
                 Magnesium: set.Get("magnesium", "g/kg"),
                 Sodium: set.Get("sodium", "g/kg"),
-                Chlorine: set.Get("chlorine", "g/kg"),
+                Chloride: set.Get("chlorine", "g/kg"),
                 Sulfur: set.Get("sulfur", "g/kg"),
                 Iron: set.Get("iron", "g/kg")),
             new ElementGrams(
@@ -40,7 +40,7 @@ public sealed record FeedComposition(
                 Calcium: set.Get("calciumSolidShare", "1"),
                 Magnesium: set.Get("magnesiumSolidShare", "1"),
                 Sodium: set.Get("sodiumSolidShare", "1"),
-                Chlorine: set.Get("chlorineSolidShare", "1"),
+                Chloride: set.Get("chlorineSolidShare", "1"),
                 Sulfur: set.Get("sulfurSolidShare", "1"),
                 Iron: set.Get("ironSolidShare", "1")),
             set.Get("dryMatter", "g/g"),

@@ -139,7 +139,7 @@ public static class Feeding
         Solid(offered.Calcium, retained.Calcium, share.Calcium, uneatenShare),
         Solid(offered.Magnesium, retained.Magnesium, share.Magnesium, uneatenShare),
         Solid(offered.Sodium, retained.Sodium, share.Sodium, uneatenShare),
-        Solid(offered.Chlorine, retained.Chlorine, share.Chlorine, uneatenShare),
+        Solid(offered.Chloride, retained.Chloride, share.Chloride, uneatenShare),
         Solid(offered.Sulfur, retained.Sulfur, share.Sulfur, uneatenShare),
         Solid(offered.Iron, retained.Iron, share.Iron, uneatenShare));
 

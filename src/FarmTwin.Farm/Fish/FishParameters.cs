@@ -144,7 +144,7 @@ public sealed record FishParameters(
             Calcium: set.Get("tissueCalcium", "g/kg"),
             Magnesium: set.Get("tissueMagnesium", "g/kg"),
             Sodium: set.Get("tissueSodium", "g/kg"),
-            Chlorine: set.Get("tissueChlorine", "g/kg"),
+            Chloride: set.Get("tissueChlorine", "g/kg"),
             Sulfur: set.Get("tissueSulfur", "g/kg"),
             Iron: set.Get("tissueIron", "g/kg")),
         BaseMortalityPerDay: set.Get("baseMortality", "1/d"),

@@ -8,6 +8,9 @@ namespace FarmTwin.Farm.Fish;
 /// <remarks>See docs/model/fish-growth-and-feed.md and its neighbours. Meals, deliveries and sales are events (Operations).</remarks>
 public sealed class FishProcess
 {
+    /// <summary>The first element that fish give to the water as it stands; nitrogen, before it, comes as ammonium on a way of its own.</summary>
+    internal const int FirstMineral = Element.Phosphorus;
+
     private readonly FarmContext _farm;
     private double _tanGrams;
     private ElementGrams _released;
@@ -106,24 +109,9 @@ public sealed class FishProcess
                 totals.FishDiedGrams += dead.Grams;
                 double usual = dead.Hazards.Total > 0 ? (dead.Hazards.Base + dead.Hazards.Handling) / dead.Hazards.Total : 0;
                 totals.UnexplainedDeathsToday += dead.Number * (1 - usual);
-                PostBodies(_farm.State.Books, Door.DeadFish, dead.Elements, -1);
+                _farm.State.Books.PostElements(Door.DeadFish, dead.Elements, -1);
             }
         }
-    }
-
-    /// <summary>Books fish that enter (sign +1) or leave (−1) with all their elements.</summary>
-    public static void PostBodies(FarmBooks books, int door, in ElementGrams elements, int sign)
-    {
-        ArgumentNullException.ThrowIfNull(books);
-        books.Post(door, Element.Nitrogen, sign * elements.Nitrogen);
-        books.Post(door, Element.Phosphorus, sign * elements.Phosphorus);
-        books.Post(door, Element.Potassium, sign * elements.Potassium);
-        books.Post(door, Element.Calcium, sign * elements.Calcium);
-        books.Post(door, Element.Magnesium, sign * elements.Magnesium);
-        books.Post(door, Element.Sodium, sign * elements.Sodium);
-        books.Post(door, Element.Chloride, sign * elements.Chlorine);
-        books.Post(door, Element.Sulfur, sign * elements.Sulfur);
-        books.Post(door, Element.Iron, sign * elements.Iron);
     }
 
     /// <summary>Adds the fish's part of the stocks.</summary>
@@ -134,16 +122,7 @@ public sealed class FishProcess
         {
             foreach (Cohort cohort in farm.State.Cohorts[b])
             {
-                ElementGrams elements = cohort.Elements(farm.Parts.Species[cohort.SpeciesIndex]);
-                stocks[Element.Nitrogen] += elements.Nitrogen;
-                stocks[Element.Phosphorus] += elements.Phosphorus;
-                stocks[Element.Potassium] += elements.Potassium;
-                stocks[Element.Calcium] += elements.Calcium;
-                stocks[Element.Magnesium] += elements.Magnesium;
-                stocks[Element.Sodium] += elements.Sodium;
-                stocks[Element.Chloride] += elements.Chlorine;
-                stocks[Element.Sulfur] += elements.Sulfur;
-                stocks[Element.Iron] += elements.Iron;
+                cohort.Elements(farm.Parts.Species[cohort.SpeciesIndex]).AddTo(stocks);
             }
         }
     }
@@ -151,26 +130,19 @@ public sealed class FishProcess
     /// <summary>Books the charge of minerals that fish give to the water.</summary>
     internal static void PostReleased(FarmBooks books, in ElementGrams grams)
     {
-        books.PostWater(Door.Fish, Substance.Phosphorus, grams.Phosphorus);
-        books.PostWater(Door.Fish, Substance.Potassium, grams.Potassium);
-        books.PostWater(Door.Fish, Substance.Calcium, grams.Calcium);
-        books.PostWater(Door.Fish, Substance.Magnesium, grams.Magnesium);
-        books.PostWater(Door.Fish, Substance.Sodium, grams.Sodium);
-        books.PostWater(Door.Fish, Substance.Chloride, grams.Chlorine);
-        books.PostWater(Door.Fish, Substance.Sulfate, grams.Sulfur);
+        for (int e = FirstMineral; e < Element.Count; e++)
+        {
+            books.PostWater(Door.Fish, Substance.DissolvedOf(e), grams[e]);
+        }
     }
 
     private FishParameters SpeciesOf(Cohort cohort) => _farm.Parts.Species[cohort.SpeciesIndex];
 
     private static void AddReleased(WaterStep step, int basin, in ElementGrams perHour)
     {
-        step.Add(basin, Substance.Phosphorus, perHour.Phosphorus);
-        step.Add(basin, Substance.Potassium, perHour.Potassium);
-        step.Add(basin, Substance.Calcium, perHour.Calcium);
-        step.Add(basin, Substance.Magnesium, perHour.Magnesium);
-        step.Add(basin, Substance.Sodium, perHour.Sodium);
-        step.Add(basin, Substance.Chloride, perHour.Chlorine);
-        step.Add(basin, Substance.Sulfate, perHour.Sulfur);
-        step.Add(basin, Substance.Iron, perHour.Iron);
+        for (int e = FirstMineral; e < Element.Count; e++)
+        {
+            step.Add(basin, Substance.DissolvedOf(e), perHour[e]);
+        }
     }
 }

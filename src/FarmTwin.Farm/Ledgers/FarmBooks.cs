@@ -60,6 +60,15 @@ public sealed class FarmBooks
         }
     }
 
+    /// <summary>Books all elements of what enters the farm (sign +1) or leaves it (−1).</summary>
+    public void PostElements(int door, in ElementGrams elements, int sign)
+    {
+        for (int e = 0; e < Element.Count; e++)
+        {
+            Post(door, e, sign * elements[e]);
+        }
+    }
+
     /// <summary>Books what comes into the water (positive) as a dissolved substance: its charge, and carbon or oxygen where it is that.</summary>
     public void PostWater(int door, int substance, double grams)
     {

@@ -271,8 +271,8 @@ public sealed class CropWork : FarmWork
         Growing.HeadsHarvested[crop] += _harvest.Plants;
         Growing.SaleableHeads[crop] += _harvest.Plants * saleable;
         Growing.SaleableGrams[crop] += _harvest.FreshShootGrams(parameters) * saleable;
-        PlantElements roots = _harvest.RootElements(parameters);
-        PlantElements sold = (_harvest.Pools - roots) * saleable;
+        ElementGrams roots = _harvest.RootElements(parameters);
+        ElementGrams sold = (_harvest.Pools - roots) * saleable;
         double water = _harvest.WaterLitres(parameters);
         double soldWater = water * (1 - parameters.RootShare) * saleable;
         _plants.PostPlants(Door.CropHarvest, sold, soldWater, -1);

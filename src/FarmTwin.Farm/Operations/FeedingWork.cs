@@ -100,16 +100,13 @@ public sealed class FeedingWork : FarmWork
         SolidsProcess.Add(Farm, basin, meal.SolidsDryGrams, meal.Solids);
         double[] grams = State.Basins.Grams;
         int start = WaterStep.At(basin, 0);
-        grams[start + Substance.Phosphorus] += meal.Dissolved.Phosphorus;
-        grams[start + Substance.Potassium] += meal.Dissolved.Potassium;
-        grams[start + Substance.Calcium] += meal.Dissolved.Calcium;
-        grams[start + Substance.Magnesium] += meal.Dissolved.Magnesium;
-        grams[start + Substance.Sodium] += meal.Dissolved.Sodium;
-        grams[start + Substance.Chloride] += meal.Dissolved.Chlorine;
-        grams[start + Substance.Sulfate] += meal.Dissolved.Sulfur;
-        grams[start + Substance.Iron] += meal.Dissolved.Iron;
+        for (int e = FishProcess.FirstMineral; e < Element.Count; e++)
+        {
+            grams[start + Substance.DissolvedOf(e)] += meal.Dissolved[e];
+        }
+
         FishProcess.PostReleased(State.Books, meal.Dissolved);
-        FishProcess.PostBodies(State.Books, Door.Feed, Parts.Feed.ElementsOf(offered), 1);
+        State.Books.PostElements(Door.Feed, Parts.Feed.ElementsOf(offered), 1);
         State.Totals.FeedGrams += offered;
         State.Totals.FeedTodayGrams += offered;
     }

@@ -130,7 +130,7 @@ public sealed class FishTrade : FarmWork
         };
         Survival.Handle(cohort, Parts.Species[species]);
         State.Cohorts[_tank[s]].Add(cohort);
-        FishProcess.PostBodies(State.Books, Door.FishDelivered, cohort.Elements(Parts.Species[species]), 1);
+        State.Books.PostElements(Door.FishDelivered, cohort.Elements(Parts.Species[species]), 1);
         State.Totals.FishDelivered += cohort.Number;
         State.Totals.FishDeliveredGrams += cohort.BiomassGrams;
         Log.Add(seconds, "deliver fish", stocking.Tank, stocking.Number, "fish",
@@ -191,7 +191,7 @@ public sealed class FishTrade : FarmWork
 
         State.Totals.FishSold += taken.Number;
         State.Totals.FishSoldGrams += taken.Grams;
-        FishProcess.PostBodies(State.Books, Door.FishSold, taken.Elements, -1);
+        State.Books.PostElements(Door.FishSold, taken.Elements, -1);
         if (taken.Number >= HalfAFish)
         {
             Log.Add(seconds, "sell fish", Parts.BasinNames[tank], taken.Grams / UnitConstants.GramsPerKilogram, "kg",

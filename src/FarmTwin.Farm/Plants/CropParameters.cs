@@ -51,7 +51,7 @@ public sealed record CropParameters
     public required double DryMatterContent { get; init; }
 
     /// <summary>Tissue targets, g per g dry mass; sodium and chloride have none.</summary>
-    public required PlantElements TissueGramsPerGramDry { get; init; }
+    public required ElementGrams TissueGramsPerGramDry { get; init; }
 
     /// <summary>a of the critical nitrogen curve, % at 1 t/ha.</summary>
     public required double CriticalNitrogenPercentAtOneTonne { get; init; }
@@ -162,16 +162,16 @@ public sealed record CropParameters
         };
     }
 
-    private static PlantElements Tissue(ParameterSet set) => new(
+    private static ElementGrams Tissue(ParameterSet set) => new(
         set.Get("tissueNitrogen", "% DM") / PercentPerUnit,
         set.Get("tissuePhosphorus", "% DM") / PercentPerUnit,
         set.Get("tissuePotassium", "% DM") / PercentPerUnit,
         set.Get("tissueCalcium", "% DM") / PercentPerUnit,
         set.Get("tissueMagnesium", "% DM") / PercentPerUnit,
-        set.Get("tissueSulfur", "% DM") / PercentPerUnit,
-        set.Get("tissueIron", "mg/kg DM") / MilligramsPerKilogramPerUnit,
         Sodium: 0,
-        Chloride: 0);
+        Chloride: 0,
+        set.Get("tissueSulfur", "% DM") / PercentPerUnit,
+        set.Get("tissueIron", "mg/kg DM") / MilligramsPerKilogramPerUnit);
 
     private static LineTable RootTemperature(ParameterSet set) => new(
         [

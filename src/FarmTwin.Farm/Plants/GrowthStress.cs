@@ -12,7 +12,7 @@ namespace FarmTwin.Farm.Plants;
 public readonly record struct GrowthStress(
     double Site,
     double Nutrient,
-    PlantElement ShortestNutrient,
+    int ShortestNutrient,
     double Oxygen,
     double RootTemperature,
     double Salt,
@@ -20,7 +20,7 @@ public readonly record struct GrowthStress(
     double Water)
 {
     /// <summary>Nothing holds growth back.</summary>
-    public static GrowthStress None { get; } = new(1, 1, PlantElement.Nitrogen, 1, 1, 1, 1, 1);
+    public static GrowthStress None { get; } = new(1, 1, Element.Nitrogen, 1, 1, 1, 1, 1);
 
     /// <summary>All but the nutrients: what growth would be held to in a full solution.</summary>
     public double WithoutNutrient => Site * Oxygen * RootTemperature * Salt * Ammonium * Water;

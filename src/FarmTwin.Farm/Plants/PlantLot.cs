@@ -11,7 +11,7 @@ public sealed class PlantLot
     /// <summary>Below this number of plants a remainder is rounding, and goes along with the last share.</summary>
     public const double NegligiblePlants = 1e-9;
 
-    private PlantElements _pools;
+    private ElementGrams _pools;
 
     /// <summary>Which crop: an index into the season's crops.</summary>
     public int Crop { get; set; }
@@ -29,7 +29,7 @@ public sealed class PlantLot
     public double DryGrams { get; set; }
 
     /// <summary>Elements held by the lot, g.</summary>
-    public PlantElements Pools
+    public ElementGrams Pools
     {
         get => _pools;
         set => _pools = value;
@@ -73,7 +73,7 @@ public sealed class PlantLot
     public double WaterLitres(CropParameters crop) => Growth.TissueWaterLitres(crop, DryGrams);
 
     /// <summary>The part of the pools that leaves with the plug when the shoot is cut, g.</summary>
-    public PlantElements RootElements(CropParameters crop) => _pools * crop.RootShare;
+    public ElementGrams RootElements(CropParameters crop) => _pools * crop.RootShare;
 
     /// <summary>Leaf area over growing area, m²/m², under the crop's cap.</summary>
     public double LeafAreaIndex(CropParameters crop) => AreaSquareMetres > 0
@@ -82,21 +82,21 @@ public sealed class PlantLot
 
     /// <summary>Adds what was really taken through the roots.</summary>
     /// <param name="taken">Grams by channel, each at least 0.</param>
-    public void Take(in UptakeAmounts taken) => _pools = new PlantElements(
+    public void Take(in UptakeAmounts taken) => _pools = new ElementGrams(
         _pools.Nitrogen + taken.Ammonium + taken.Nitrate,
         _pools.Phosphorus + taken.Phosphorus,
         _pools.Potassium + taken.Potassium,
         _pools.Calcium + taken.Calcium,
         _pools.Magnesium + taken.Magnesium,
-        _pools.Sulfur + taken.Sulfur,
-        _pools.Iron + taken.Iron,
         _pools.Sodium,
-        _pools.Chloride);
+        _pools.Chloride,
+        _pools.Sulfur + taken.Sulfur,
+        _pools.Iron + taken.Iron);
 
     /// <summary>Adds one channel of what was really taken, g.</summary>
     public void Take(UptakeChannel channel, double grams)
     {
-        PlantElement element = Uptake.ElementOf(channel);
+        int element = Uptake.ElementOf(channel);
         _pools[element] += grams;
     }
 

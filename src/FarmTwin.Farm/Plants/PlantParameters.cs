@@ -97,8 +97,8 @@ public sealed record PlantParameters
     public required LineTable EddhaAvailability { get; init; }
 
     /// <summary>The nutrition index at which growth stops for a nutrient.</summary>
-    public double GrowthStopsAtIndex(PlantElement nutrient) =>
-        nutrient is PlantElement.Nitrogen or PlantElement.Phosphorus or PlantElement.Calcium ? StructuralIndexFloor : MobileIndexFloor;
+    public double GrowthStopsAtIndex(int nutrient) =>
+        nutrient is Element.Nitrogen or Element.Phosphorus or Element.Calcium ? StructuralIndexFloor : MobileIndexFloor;
 
     /// <summary>Reads them from their data.</summary>
     /// <exception cref="KeyNotFoundException">A parameter is missing.</exception>

@@ -272,7 +272,7 @@ public sealed class PlantProcess
             for (int i = 0; i < LotCount(place); i++)
             {
                 PlantLot lot = LotAt(place, i);
-                AddElements(lot.Pools, stocks, 1);
+                lot.Pools.AddTo(stocks);
                 if (!lot.IsEmpty)
                 {
                     stocks[FarmBooks.Water] += lot.WaterLitres(_farm.Parts.Crops[lot.Crop]);
@@ -282,17 +282,10 @@ public sealed class PlantProcess
     }
 
     /// <summary>Books plants that enter (sign +1) or leave (−1) with their elements and water.</summary>
-    public void PostPlants(int door, in PlantElements elements, double waterLitres, int sign)
+    public void PostPlants(int door, in ElementGrams elements, double waterLitres, int sign)
     {
-        Span<double> amounts = stackalloc double[FarmBooks.Count];
-        amounts.Clear();
-        AddElements(elements, amounts, sign);
         FarmBooks books = _farm.State.Books;
-        for (int e = 0; e < Element.Count; e++)
-        {
-            books.Post(door, e, amounts[e]);
-        }
-
+        books.PostElements(door, elements, sign);
         books.Post(door, FarmBooks.Water, sign * waterLitres);
     }
 
@@ -526,18 +519,5 @@ public sealed class PlantProcess
         return place == 0 ? growing.Trays[index].Lot
             : place <= growing.Troughs.Length ? growing.Troughs[place - 1][index]
             : growing.Lanes[place - 1 - growing.Troughs.Length][index];
-    }
-
-    private static void AddElements(in PlantElements elements, Span<double> amounts, double sign)
-    {
-        amounts[Element.Nitrogen] += sign * elements.Nitrogen;
-        amounts[Element.Phosphorus] += sign * elements.Phosphorus;
-        amounts[Element.Potassium] += sign * elements.Potassium;
-        amounts[Element.Calcium] += sign * elements.Calcium;
-        amounts[Element.Magnesium] += sign * elements.Magnesium;
-        amounts[Element.Sodium] += sign * elements.Sodium;
-        amounts[Element.Chloride] += sign * elements.Chloride;
-        amounts[Element.Sulfur] += sign * elements.Sulfur;
-        amounts[Element.Iron] += sign * elements.Iron;
     }
 }

@@ -5,10 +5,16 @@ public static class Stress
 {
     private const double GramsPerSquareMetreInTonnePerHectare = 100;
 
+    // The elements that can limit growth; sodium and chloride are carried along with the water.
+    private static readonly int[] Nutritive =
+    [
+        Element.Nitrogen, Element.Phosphorus, Element.Potassium, Element.Calcium, Element.Magnesium, Element.Sulfur, Element.Iron,
+    ];
+
     /// <summary>All factors for a lot at midnight.</summary>
     public static GrowthStress Of(PlantLot lot, CropParameters crop, in RootZone root, PlantParameters plants)
     {
-        double nutrient = Nutrients(lot, crop, plants, out PlantElement shortest);
+        double nutrient = Nutrients(lot, crop, plants, out int shortest);
         return new GrowthStress(
             plants.SiteFactor,
             nutrient,
@@ -51,10 +57,10 @@ public static class Stress
     /// <summary>The content of an element below which growth suffers, g per g dry mass.</summary>
     /// <remarks>Nitrogen follows its dilution curve, but never above the tissue target: the lettuce plateau of 4.56 % exceeds the
     /// target of 4.5 %, and an uncapped curve would call every well-fed seedling short. The others: a fixed share of the target.</remarks>
-    public static double CriticalContent(PlantElement element, PlantLot lot, CropParameters crop, PlantParameters plants)
+    public static double CriticalContent(int element, PlantLot lot, CropParameters crop, PlantParameters plants)
     {
         double target = crop.TissueGramsPerGramDry[element];
-        if (element != PlantElement.Nitrogen)
+        if (element != Element.Nitrogen)
         {
             return plants.CriticalShareOfTarget * target;
         }
@@ -68,20 +74,19 @@ public static class Stress
     /// <summary>Nutrition index: pool over the critical content of the dry mass that the day will have made; 1 and above is enough.</summary>
     /// <remarks>The day's growth counts, as it did when the uptake was planned: against yesterday's mass a fast-growing plant would
     /// never seem short. It is meant for midnight, when the day's uptake is complete.</remarks>
-    public static double NutrientIndex(PlantElement element, PlantLot lot, CropParameters crop, PlantParameters plants)
+    public static double NutrientIndex(int element, PlantLot lot, CropParameters crop, PlantParameters plants)
     {
         double critical = CriticalContent(element, lot, crop, plants) * (lot.DryGrams + lot.PotentialGainGrams);
         return critical > 0 ? lot.Pools[element] / critical : 1;
     }
 
     /// <summary>The factor of the shortest nutrient, and which it is.</summary>
-    public static double Nutrients(PlantLot lot, CropParameters crop, PlantParameters plants, out PlantElement shortest)
+    public static double Nutrients(PlantLot lot, CropParameters crop, PlantParameters plants, out int shortest)
     {
-        shortest = PlantElement.Nitrogen;
+        shortest = Element.Nitrogen;
         double lowest = double.PositiveInfinity;
-        for (int i = 0; i < PlantElements.NutrientCount; i++)
+        foreach (int element in Nutritive)
         {
-            var element = (PlantElement)i;
             double floor = plants.GrowthStopsAtIndex(element);
             double factor = (NutrientIndex(element, lot, crop, plants) - floor) / (1 - floor);
             if (factor < lowest)

@@ -12,15 +12,15 @@ public static class Uptake
     private const double MilligramsPerGram = 1000;
 
     /// <summary>The pool that a channel fills.</summary>
-    public static PlantElement ElementOf(UptakeChannel channel) => channel switch
+    public static int ElementOf(UptakeChannel channel) => channel switch
     {
-        UptakeChannel.Ammonium or UptakeChannel.Nitrate => PlantElement.Nitrogen,
-        UptakeChannel.Phosphorus => PlantElement.Phosphorus,
-        UptakeChannel.Potassium => PlantElement.Potassium,
-        UptakeChannel.Calcium => PlantElement.Calcium,
-        UptakeChannel.Magnesium => PlantElement.Magnesium,
-        UptakeChannel.Sulfur => PlantElement.Sulfur,
-        UptakeChannel.Iron => PlantElement.Iron,
+        UptakeChannel.Ammonium or UptakeChannel.Nitrate => Element.Nitrogen,
+        UptakeChannel.Phosphorus => Element.Phosphorus,
+        UptakeChannel.Potassium => Element.Potassium,
+        UptakeChannel.Calcium => Element.Calcium,
+        UptakeChannel.Magnesium => Element.Magnesium,
+        UptakeChannel.Sulfur => Element.Sulfur,
+        UptakeChannel.Iron => Element.Iron,
         _ => throw new ArgumentOutOfRangeException(nameof(channel)),
     };
 
@@ -45,8 +45,8 @@ public static class Uptake
             return;
         }
 
-        double nitrogen = Demand(PlantElement.Nitrogen, lot, crop);
-        double nitrogenScale = Scale(PlantElement.Nitrogen, lot, crop, plants);
+        double nitrogen = Demand(Element.Nitrogen, lot, crop);
+        double nitrogenScale = Scale(Element.Nitrogen, lot, crop, plants);
         double ammonium = Math.Min(
             plants.AmmoniumDemandShare * nitrogen,
             nitrogenScale * Saturation(root.TanMilligramsNPerLitre, plants.AmmoniumHalfSaturationMilligramsNPerLitre));
@@ -59,16 +59,16 @@ public static class Uptake
         lot.Planned = new UptakeAmounts(
             ammonium,
             nitrate,
-            Plan(PlantElement.Phosphorus, root.PhosphorusMilligramsPerLitre, plants.PhosphorusHalfSaturationMilligramsPerLitre, lot, crop, plants),
-            Plan(PlantElement.Potassium, root.PotassiumMilligramsPerLitre, plants.PotassiumHalfSaturationMilligramsPerLitre, lot, crop, plants),
-            Plan(PlantElement.Calcium, root.CalciumMilligramsPerLitre, plants.CalciumHalfSaturationMilligramsPerLitre, lot, crop, plants),
-            Plan(PlantElement.Magnesium, root.MagnesiumMilligramsPerLitre, plants.MagnesiumHalfSaturationMilligramsPerLitre, lot, crop, plants),
-            Plan(PlantElement.Sulfur, root.SulfurMilligramsPerLitre, plants.SulfurHalfSaturationMilligramsPerLitre, lot, crop, plants),
-            Plan(PlantElement.Iron, root.AvailableIronMilligramsPerLitre, plants.IronHalfSaturationMilligramsPerLitre, lot, crop, plants));
+            Plan(Element.Phosphorus, root.PhosphorusMilligramsPerLitre, plants.PhosphorusHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(Element.Potassium, root.PotassiumMilligramsPerLitre, plants.PotassiumHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(Element.Calcium, root.CalciumMilligramsPerLitre, plants.CalciumHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(Element.Magnesium, root.MagnesiumMilligramsPerLitre, plants.MagnesiumHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(Element.Sulfur, root.SulfurMilligramsPerLitre, plants.SulfurHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Plan(Element.Iron, root.AvailableIronMilligramsPerLitre, plants.IronHalfSaturationMilligramsPerLitre, lot, crop, plants));
     }
 
     /// <summary>What a lot lacks of an element for tomorrow's tissue, g: target content times (mass + tomorrow's gain), less its pool.</summary>
-    public static double Demand(PlantElement element, PlantLot lot, CropParameters crop) => Math.Max(
+    public static double Demand(int element, PlantLot lot, CropParameters crop) => Math.Max(
         0, (crop.TissueGramsPerGramDry[element] * (lot.DryGrams + lot.PotentialGainGrams)) - lot.Pools[element]);
 
     /// <summary>Sodium or chloride carried in with the water, g: an uptake concentration that is a fixed share of the water's.</summary>
@@ -78,10 +78,10 @@ public static class Uptake
     public static double PassiveGrams(double shareOfConcentration, double milligramsPerLitre, double waterLitres) =>
         shareOfConcentration * milligramsPerLitre * waterLitres / MilligramsPerGram;
 
-    private static double Scale(PlantElement element, PlantLot lot, CropParameters crop, PlantParameters plants) =>
+    private static double Scale(int element, PlantLot lot, CropParameters crop, PlantParameters plants) =>
         plants.SupplyOverDemand * crop.TissueGramsPerGramDry[element] * lot.PotentialGainGrams;
 
     private static double Plan(
-        PlantElement element, double concentration, double halfSaturation, PlantLot lot, CropParameters crop, PlantParameters plants) =>
+        int element, double concentration, double halfSaturation, PlantLot lot, CropParameters crop, PlantParameters plants) =>
         Math.Min(Demand(element, lot, crop), Scale(element, lot, crop, plants) * Saturation(concentration, halfSaturation));
 }

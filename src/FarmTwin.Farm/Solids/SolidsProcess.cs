@@ -133,16 +133,7 @@ public sealed class SolidsProcess
         }
 
         grams[start + Substance.DegradableSolids] += dryGrams * solids.FreshDegradableGramsPerGram;
-        int element = start + Substance.FirstSolidsElement;
-        grams[element + Element.Nitrogen] += elements.Nitrogen;
-        grams[element + Element.Phosphorus] += elements.Phosphorus;
-        grams[element + Element.Potassium] += elements.Potassium;
-        grams[element + Element.Calcium] += elements.Calcium;
-        grams[element + Element.Magnesium] += elements.Magnesium;
-        grams[element + Element.Sodium] += elements.Sodium;
-        grams[element + Element.Chloride] += elements.Chlorine;
-        grams[element + Element.Sulfur] += elements.Sulfur;
-        grams[element + Element.Iron] += elements.Iron;
+        elements.AddTo(grams.AsSpan(start + Substance.FirstSolidsElement, Element.Count));
     }
 
     // Volatile solids broken down want oxygen. Their carbon is freed whether oxygen, nitrate or fermentation takes it up: about one
@@ -311,7 +302,7 @@ public sealed class SolidsProcess
         content[Element.Potassium] = feed.GramsPerKilogram.Potassium * feed.SolidShare.Potassium / dryPerKilogram;
         content[Element.Calcium] = feed.GramsPerKilogram.Calcium * feed.SolidShare.Calcium / dryPerKilogram;
         content[Element.Sodium] = feed.GramsPerKilogram.Sodium * feed.SolidShare.Sodium / dryPerKilogram;
-        content[Element.Chloride] = feed.GramsPerKilogram.Chlorine * feed.SolidShare.Chlorine / dryPerKilogram;
+        content[Element.Chloride] = feed.GramsPerKilogram.Chloride * feed.SolidShare.Chloride / dryPerKilogram;
         return content;
     }
 }

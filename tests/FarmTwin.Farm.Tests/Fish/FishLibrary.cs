@@ -21,6 +21,6 @@ internal static class FishLibrary
     public static double[] Values(ElementGrams amounts) =>
     [
         amounts.Nitrogen, amounts.Phosphorus, amounts.Potassium, amounts.Calcium, amounts.Magnesium,
-        amounts.Sodium, amounts.Chlorine, amounts.Sulfur, amounts.Iron,
+        amounts.Sodium, amounts.Chloride, amounts.Sulfur, amounts.Iron,
     ];
 }

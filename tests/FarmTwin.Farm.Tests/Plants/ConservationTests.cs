@@ -35,9 +35,9 @@ public sealed class ConservationTests
             Close(whole.DryGrams, joined.DryGrams);
             Close(whole.AreaSquareMetres, joined.AreaSquareMetres);
             Close(whole.Planned.Nitrate, joined.Planned.Nitrate);
-            for (int e = 0; e < PlantElements.Count; e++)
+            for (int e = 0; e < Element.Count; e++)
             {
-                Close(whole.Pools[(PlantElement)e], joined.Pools[(PlantElement)e]);
+                Close(whole.Pools[e], joined.Pools[e]);
             }
         });
 
@@ -55,7 +55,7 @@ public sealed class ConservationTests
         var lane = new RaftLane(6, 18, 0.72);
         var trays = new List<NurseryTray>();
         var gone = new PlantLot();
-        PlantElements brought = default;
+        ElementGrams brought = default;
         double seedDry = 0;
         double gained = 0;
         for (int d = 0; d < days; d++)
@@ -104,15 +104,15 @@ public sealed class ConservationTests
             {
                 Uptake.PlanDay(lot, crop, Crops.Common, root);
                 UptakeAmounts taken = lot.Planned * new UptakeAmounts(1, 0.9, 0.8, 0.7, 1, 1, 0.5, 0.3);
-                brought += new PlantElements(
-                    taken.Nitrogen, taken.Phosphorus, taken.Potassium, taken.Calcium, taken.Magnesium, taken.Sulfur, taken.Iron, 0.001, 0.002);
+                brought += new ElementGrams(
+                    taken.Nitrogen, taken.Phosphorus, taken.Potassium, taken.Calcium, taken.Magnesium, 0.001, 0.002, taken.Sulfur, taken.Iron);
                 lot.Take(taken);
                 lot.TakePassive(0.001, 0.002);
                 gained += Growth.DailyStep(lot, crop, day, root, Crops.Common);
             }
         }
 
-        PlantElements held = gone.Pools;
+        ElementGrams held = gone.Pools;
         double dry = gone.DryGrams;
         foreach (PlantLot lot in All(trays, trough, lane))
         {
@@ -121,9 +121,9 @@ public sealed class ConservationTests
         }
 
         Close(seedDry + gained, dry);
-        for (int e = 0; e < PlantElements.Count; e++)
+        for (int e = 0; e < Element.Count; e++)
         {
-            Close(brought[(PlantElement)e], held[(PlantElement)e]);
+            Close(brought[e], held[e]);
         }
     }
 

@@ -28,7 +28,7 @@ public sealed class NutrientTests
         Assert.True(Crops.Lettuce.CriticalNitrogenPercentAtOneTonne / 100 > Crops.Lettuce.TissueGramsPerGramDry.Nitrogen);
         Uptake.PlanDay(lot, Crops.Lettuce, Crops.Common, Crops.Rich);
         lot.Take(lot.Planned);
-        Assert.Equal(1, Stress.NutrientIndex(PlantElement.Nitrogen, lot, Crops.Lettuce, Crops.Common), 12);
+        Assert.Equal(1, Stress.NutrientIndex(Element.Nitrogen, lot, Crops.Lettuce, Crops.Common), 12);
         Assert.Equal(1, Stress.Nutrients(lot, Crops.Lettuce, Crops.Common, out _), 12);
     }
 
@@ -87,7 +87,7 @@ public sealed class NutrientTests
     {
         PlantLot lot = PublishedTrialTests.Well(Crops.Lettuce, 1, 38);
         Uptake.PlanDay(lot, Crops.Lettuce, Crops.Common, Crops.Rich with { TanMilligramsNPerLitre = 5 });
-        double demand = Uptake.Demand(PlantElement.Nitrogen, lot, Crops.Lettuce);
+        double demand = Uptake.Demand(Element.Nitrogen, lot, Crops.Lettuce);
         Assert.Equal(0.3 * demand, lot.Planned.Ammonium, 12);
         Assert.Equal(demand, lot.Planned.Nitrogen, 12);
         Uptake.PlanDay(lot, Crops.Lettuce, Crops.Common, Crops.Rich with { TanMilligramsNPerLitre = 5, NitrateMilligramsNPerLitre = 0 });
@@ -112,7 +112,7 @@ public sealed class NutrientTests
         PlantLot lot = PublishedTrialTests.Well(Crops.Lettuce, 0.1, 38);
         DayLight day = Crops.Day(Crops.Lettuce, 17, 16, 23, 19);
         Crops.Grow(lot, Crops.Lettuce, day, Crops.Rich with { AvailableIronMilligramsPerLitre = 0 }, Crops.Research, 10);
-        Assert.Equal(PlantElement.Iron, lot.LastStress.ShortestNutrient);
+        Assert.Equal(Element.Iron, lot.LastStress.ShortestNutrient);
         Crops.Grow(lot, Crops.Lettuce, day, Crops.Rich, Crops.Research, 7);
         Assert.Equal(1, lot.LastStress.Nutrient, 6);
     }

@@ -1,4 +1,4 @@
-namespace FarmTwin.Farm.Water;
+namespace FarmTwin.Farm;
 
 /// <summary>The nine elements that are followed through feed, fish, solids, water and plants.</summary>
 public static class Element
@@ -21,7 +21,7 @@ public static class Element
     /// <summary>Sodium.</summary>
     public const int Sodium = 5;
 
-    /// <summary>Chlorine.</summary>
+    /// <summary>Chlorine, as chloride.</summary>
     public const int Chloride = 6;
 
     /// <summary>Sulfur.</summary>
