@@ -41,8 +41,4 @@ public static class NitrificationStoichiometry
     /// <summary>Nitrifier mass formed, g volatile solids per g N through both steps.</summary>
     public static double CellsPerNitrogen(NitrificationParameters parameters) =>
         (parameters.AmmoniaOxidizers.YieldGramsCodPerGramN + parameters.NitriteOxidizers.YieldGramsCodPerGramN) / CodPerVolatileSolids;
-
-    /// <summary>Nitrogen held by film biomass, g N, for showing it beside the ledger.</summary>
-    public static double CellNitrogenGrams(NitrificationParameters parameters, double biomassGramsCod) =>
-        parameters.CellNitrogenGramsPerGramCod * biomassGramsCod;
 }

@@ -9,11 +9,4 @@ public static class EvaporativePad
     /// <param name="effectiveness">0.75 to 0.85 in practice.</param>
     public static double LeavingCelsius(double airCelsius, double wetBulbCelsius, double effectiveness) =>
         airCelsius - (effectiveness * (airCelsius - wetBulbCelsius));
-
-    /// <summary>Water evaporated by the pad, kg/h.</summary>
-    /// <param name="dryAirKilogramsPerSecond">Dry air through the pad, kg/s.</param>
-    /// <param name="leavingRatio">Humidity ratio behind the pad, kg/kg.</param>
-    /// <param name="enteringRatio">Humidity ratio before the pad, kg/kg.</param>
-    public static double WaterKilogramsPerHour(double dryAirKilogramsPerSecond, double leavingRatio, double enteringRatio) =>
-        UnitConstants.SecondsPerHour * dryAirKilogramsPerSecond * (leavingRatio - enteringRatio);
 }

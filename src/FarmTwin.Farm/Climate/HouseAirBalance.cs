@@ -31,14 +31,6 @@ public sealed class HouseAirBalance(HouseParameters parameters)
     public double LossWattsPerKelvin(double windMetresPerSecond, bool night) =>
         CoverConductance(windMetresPerSecond, night) + InfiltrationConductance + _house.PerimeterWattsPerKelvin;
 
-    /// <summary>Heat that holds an inside temperature in the steady state, nothing else helping, W.</summary>
-    /// <param name="insideCelsius">°C.</param>
-    /// <param name="outsideCelsius">Design night, °C.</param>
-    /// <param name="windMetresPerSecond">m/s.</param>
-    /// <param name="night">Whether the thermal screen, if any, is drawn.</param>
-    public double DesignHeatWatts(double insideCelsius, double outsideCelsius, double windMetresPerSecond, bool night) =>
-        LossWattsPerKelvin(windMetresPerSecond, night) * (insideCelsius - outsideCelsius);
-
     /// <summary>Solves the air for one step.</summary>
     /// <param name="conditions">What acts on it.</param>
     public HouseAir Solve(in HouseConditions conditions)

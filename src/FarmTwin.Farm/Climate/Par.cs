@@ -23,12 +23,6 @@ public static class Par
     /// <param name="parShare">PAR share of global radiation, above 0.</param>
     public static double RadiationFromPpfd(double ppfd, double parShare) => ppfd / (parShare * MicromolesPerJoule);
 
-    /// <summary>Daily light integral of a day's global radiation, mol/(m2 d).</summary>
-    /// <param name="radiationMegajoulesPerSquareMetre">Global radiation, MJ/(m2 d).</param>
-    /// <param name="parShare">PAR share of global radiation.</param>
-    public static double DliFromRadiation(double radiationMegajoulesPerSquareMetre, double parShare) =>
-        parShare * MicromolesPerJoule * radiationMegajoulesPerSquareMetre;
-
     /// <summary>Photons of a constant PPFD held for some hours, mol/m2.</summary>
     /// <param name="ppfd">µmol/(m2 s).</param>
     /// <param name="hours">h.</param>

@@ -80,15 +80,6 @@ public static class Psychrometrics
         (pressureKilopascal - vapourPressureKilopascal)
             / (DryAirGasConstant * (celsius + UnitConstants.ZeroCelsiusInKelvin));
 
-    /// <summary>Heat capacity of a cubic metre of air with its vapour, J/(m3 K).</summary>
-    /// <param name="celsius">Temperature, °C.</param>
-    /// <param name="vapourPressureKilopascal">Vapour pressure, kPa.</param>
-    /// <param name="pressureKilopascal">Air pressure, kPa.</param>
-    public static double HeatCapacityJoulesPerCubicMetreKelvin(
-        double celsius, double vapourPressureKilopascal, double pressureKilopascal) =>
-        1000 * DryAirDensity(celsius, vapourPressureKilopascal, pressureKilopascal)
-            * (DryAirSpecificHeat + (VapourSpecificHeat * HumidityRatio(vapourPressureKilopascal, pressureKilopascal)));
-
     /// <summary>Latent heat of vaporisation, MJ/kg (Harrison 1963, as in FAO-56).</summary>
     /// <param name="celsius">Temperature of the water, °C.</param>
     public static double LatentHeatMegajoulesPerKilogram(double celsius) => 2.501 - (0.002361 * celsius);

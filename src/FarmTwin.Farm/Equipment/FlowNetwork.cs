@@ -95,9 +95,6 @@ public sealed class FlowNetwork
 
     private IEnumerable<int> Pipes => Enumerable.Range(0, _from.Length);
 
-    /// <summary>Whether a pump draws from the basin.</summary>
-    public bool IsSump(int basin) => _isSump[basin];
-
     /// <summary>Flow into a basin through its pipes, L/h.</summary>
     public double Inflow(int basin) => _inflow[basin];
 

@@ -44,9 +44,6 @@ public sealed class FarmBooks
     /// <summary>A ledger.</summary>
     public Ledger this[int ledger] => _book[ledger];
 
-    /// <summary>Equivalents of alkalinity that a gram of a dissolved substance brings.</summary>
-    public static double EquivalentsPerGramOf(int substance) => ChargePerGram[substance];
-
     /// <summary>Books what crosses the farm's boundary; positive enters.</summary>
     public void Post(int door, int ledger, double amount)
     {
@@ -96,9 +93,6 @@ public sealed class FarmBooks
             Post(door, element, grams);
         }
     }
-
-    /// <summary>Books an element of the solids that leaves the farm (negative) or enters it.</summary>
-    public void PostSolids(int door, int element, double grams) => Post(door, element, grams);
 
     /// <summary>The element that a substance counts as; -1 for oxygen, carbon and dry matter.</summary>
     public static int ElementOf(int substance) => substance switch

@@ -126,7 +126,7 @@ public sealed class CouplingWork : FarmWork
         var waters = new LoopPair(FishCelsius(), State.Basins.Celsius[_plantSump]);
         double colder = waters.FishLoop - waters.PlantLoop;
         double byShock = Math.Abs(colder) > NothingDifferent
-            ? _plan.FastestKelvinPerHour * fishLitres / Math.Abs(colder)
+            ? TwoLoopExchange.LargestFlowByHourLitresPerHour(waters, fishLitres, _plan.FastestKelvinPerHour)
             : double.PositiveInfinity;
 
         // The heater already carries what now flows; what it has to spare carries more.

@@ -45,9 +45,6 @@ public sealed class NurseryTray
     /// <summary>Days since sowing.</summary>
     public double AgeDays(double day) => day - SownDay;
 
-    /// <summary>Whether the seedlings are up and old enough to be set out.</summary>
-    public bool IsReady(CropParameters crop, double day) => IsUp && !Lot.IsEmpty && AgeDays(day) >= crop.NurseryDays;
-
     /// <summary>Lets a day pass over the seeds; when they are up, fills the lot. Does nothing once they are up.</summary>
     /// <param name="crop">The crop.</param>
     /// <param name="meanCelsius">Mean temperature of the seed bed that day, °C.</param>

@@ -26,9 +26,6 @@ public sealed class RaftLane
         }
     }
 
-    /// <summary>Boards that the lane holds.</summary>
-    public int CapacityBoards => _boards.Length;
-
     /// <summary>Holes of a board.</summary>
     public int HolesPerBoard { get; }
 

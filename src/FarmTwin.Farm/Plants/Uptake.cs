@@ -71,13 +71,6 @@ public static class Uptake
     public static double Demand(int element, PlantLot lot, CropParameters crop) => Math.Max(
         0, (crop.TissueGramsPerGramDry[element] * (lot.DryGrams + lot.PotentialGainGrams)) - lot.Pools[element]);
 
-    /// <summary>Sodium or chloride carried in with the water, g: an uptake concentration that is a fixed share of the water's.</summary>
-    /// <param name="shareOfConcentration">p, 0–1.</param>
-    /// <param name="milligramsPerLitre">Concentration of the water, mg/L.</param>
-    /// <param name="waterLitres">Water taken up (transpired), L.</param>
-    public static double PassiveGrams(double shareOfConcentration, double milligramsPerLitre, double waterLitres) =>
-        shareOfConcentration * milligramsPerLitre * waterLitres / MilligramsPerGram;
-
     private static double Scale(int element, PlantLot lot, CropParameters crop, PlantParameters plants) =>
         plants.SupplyOverDemand * crop.TissueGramsPerGramDry[element] * lot.PotentialGainGrams;
 

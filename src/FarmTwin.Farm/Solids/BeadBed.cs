@@ -17,10 +17,6 @@ public static class BeadBed
     public static double FlowShare(SolidsParameters parameters, double heldKilogramsPerCubicMetre) =>
         1 / (1 + (Math.Max(0, heldKilogramsPerCubicMetre) / parameters.HalfFlowLoadKilogramsPerCubicMetre));
 
-    /// <summary>Whether lost flow calls for a wash.</summary>
-    public static bool WashIsDue(SolidsParameters parameters, double heldKilogramsPerCubicMetre) =>
-        FlowShare(parameters, heldKilogramsPerCubicMetre) < parameters.WashFlowShare;
-
     /// <summary>Factor on the films' capacity for a wash overdue: 1 − 0.5 min(1, m/m_full − 1) above m_full, else 1.</summary>
     /// <param name="parameters">Solids parameters.</param>
     /// <param name="heldKilogramsPerCubicMetre">Dry matter held, kg per m³ of beads.</param>

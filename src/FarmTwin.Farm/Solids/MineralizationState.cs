@@ -18,16 +18,6 @@ public readonly record struct MineralizationState(
     /// <summary>Whether the air is off: settling, decanting, or failed.</summary>
     public bool IsStill => AirOffHours > 0 || Phase is MineralizationPhase.Settling or MineralizationPhase.Decanting;
 
-    /// <summary>Whether the cycle allows the next phase: filling → aerating → settling → decanting → aerating or filling; settling may be broken off.</summary>
-    public bool CanEnter(MineralizationPhase next) => (Phase, next) switch
-    {
-        (MineralizationPhase.Filling, MineralizationPhase.Aerating) => true,
-        (MineralizationPhase.Aerating, MineralizationPhase.Settling) => true,
-        (MineralizationPhase.Settling, MineralizationPhase.Decanting or MineralizationPhase.Aerating) => true,
-        (MineralizationPhase.Decanting, MineralizationPhase.Aerating or MineralizationPhase.Filling) => true,
-        _ => false,
-    };
-
     /// <summary>The state on entering a phase; stopping the air notes the nitrate that the blanket starts from.</summary>
     /// <param name="next">The phase.</param>
     /// <param name="tankNitrateMilligramsNPerLitre">Nitrate of the mixed tank, mg N/L.</param>

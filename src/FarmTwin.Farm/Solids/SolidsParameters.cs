@@ -73,9 +73,6 @@ public sealed record SolidsParameters
     /// <summary>Most that an overdue wash takes from the film's capacity (share).</summary>
     public required double OverdueWashLoss { get; init; }
 
-    /// <summary>Flow over clean flow below which a wash is due.</summary>
-    public required double WashFlowShare { get; init; }
-
     /// <summary>Water that goes with a wash, L per L of beads.</summary>
     public required double WashVolumePerBeadVolume { get; init; }
 
@@ -141,7 +138,6 @@ public sealed record SolidsParameters
             HalfFlowLoadKilogramsPerCubicMetre = set.Get("halfFlowLoad", "kg DM/m3"),
             FullLoadKilogramsPerCubicMetre = set.Get("fullLoad", "kg DM/m3"),
             OverdueWashLoss = set.Get("overdueWashLoss", "1"),
-            WashFlowShare = set.Get("washFlowShare", "1"),
             WashVolumePerBeadVolume = set.Get("washVolume", "L/L"),
             GentleStripShare = set.Get("gentleStripShare", "1"),
             VigorousStripShare = set.Get("vigorousStripShare", "1"),

@@ -29,9 +29,6 @@ public sealed class RecordView
     /// <summary>Closed days.</summary>
     public int DayCount => _dayRecorder.RowCount;
 
-    /// <summary>Closed hours.</summary>
-    public int HourCount => _hourRecorder.RowCount;
-
     /// <summary>Whether fish were there, by hour.</summary>
     public IReadOnlyList<bool> Stocked => _stocked ??= [.. Hours("fish_number").Select(n => n > 0)];
 

@@ -43,9 +43,9 @@ public static class TwoLoopExchange
     /// <summary>The largest flow at which the fish's water changes by no more than the hourly limit at first, L/h.</summary>
     /// <param name="temperatureCelsius">Temperatures before, °C; equal ones give infinity.</param>
     /// <param name="fishLoopLitres">Water of the fish loop, L.</param>
-    /// <param name="parameters">The limits.</param>
-    public static double LargestFlowByHourLitresPerHour(LoopPair temperatureCelsius, double fishLoopLitres, ExchangeParameters parameters) =>
-        parameters.LargestCelsiusPerHour * fishLoopLitres / Math.Abs(temperatureCelsius.FishLoop - temperatureCelsius.PlantLoop);
+    /// <param name="largestCelsiusPerHour">The limit, K/h.</param>
+    public static double LargestFlowByHourLitresPerHour(LoopPair temperatureCelsius, double fishLoopLitres, double largestCelsiusPerHour) =>
+        largestCelsiusPerHour * fishLoopLitres / Math.Abs(temperatureCelsius.FishLoop - temperatureCelsius.PlantLoop);
 
     /// <summary>
     /// The largest flow at which an unheated fish loop changes by no more than the daily limit in 24 h, L/h: infinity where

@@ -75,7 +75,7 @@ public sealed class ConservationTests
                     tray.Cull(crop, gone);
                 }
 
-                if (tray.IsReady(crop, d))
+                if (tray.IsUp && !tray.Lot.IsEmpty && tray.AgeDays(d) >= crop.NurseryDays)
                 {
                     trough.Enter(tray.Lot);
                     tray.Lot.MoveInto(gone, double.PositiveInfinity);

@@ -39,8 +39,7 @@ public sealed class NurseryTests
         Assert.Equal(200 * 0.93 * 0.99, tray.Lot.Plants, 9);
         Assert.Equal(3, tray.Lot.Crop);
         Assert.Equal(Crops.Lettuce.TissueGramsPerGramDry * tray.Lot.DryGrams, tray.Lot.Pools);
-        Assert.False(tray.IsReady(Crops.Lettuce, 18.9));
-        Assert.True(tray.IsReady(Crops.Lettuce, 19));
+        Assert.Equal(Crops.Lettuce.NurseryDays, tray.AgeDays(19), 12);
     }
 
     [Theory]

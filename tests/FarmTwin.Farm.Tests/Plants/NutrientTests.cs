@@ -142,7 +142,8 @@ public sealed class NutrientTests
     public void Sodium_comes_in_with_the_water_and_leaves_with_the_plant()
     {
         PlantLot lot = Crops.Seedlings(Crops.Lettuce);
-        lot.TakePassive(Uptake.PassiveGrams(Crops.Common.SodiumUptakeShare, 50, 10), Uptake.PassiveGrams(Crops.Common.ChlorideUptakeShare, 80, 10));
+        // 10 L of transpired water at 50 mg/L of sodium and 80 of chloride.
+        lot.TakePassive(Crops.Common.SodiumUptakeShare * 50 * 10 / 1000, Crops.Common.ChlorideUptakeShare * 80 * 10 / 1000);
         Assert.Equal(0.12 * 50 * 10 / 1000, lot.Pools.Sodium, 12);
         var harvest = new PlantLot();
         lot.MoveInto(harvest, 1);

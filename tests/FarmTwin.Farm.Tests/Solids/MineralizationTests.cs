@@ -139,8 +139,6 @@ public sealed class MineralizationTests
     public void The_cycle_runs_in_order_and_the_clocks_stand_while_the_air_runs()
     {
         var state = new MineralizationState(MineralizationPhase.Filling, 0, 0, 0, 0, 0);
-        Assert.False(state.CanEnter(MineralizationPhase.Decanting));
-        Assert.True(state.CanEnter(MineralizationPhase.Aerating));
         state = state.Enter(MineralizationPhase.Aerating, 80).Advance(Parameters, 180, airIsOn: true, 120);
         Assert.Equal(0.5, state.NitrifierShare, 1e-12);
         Assert.False(state.IsStill);

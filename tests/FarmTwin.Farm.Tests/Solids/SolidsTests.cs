@@ -189,8 +189,7 @@ public sealed class SolidsTests
     public void A_loaded_bed_loses_flow_then_capacity()
     {
         Assert.Equal(500, BeadBed.FlowLitresPerHour(Parameters, 1000, 6), 1e-9);
-        Assert.False(BeadBed.WashIsDue(Parameters, 1.9));
-        Assert.True(BeadBed.WashIsDue(Parameters, 2.1));
+        Assert.Equal(0.75, BeadBed.FlowShare(Parameters, 2), 1e-12);
         Assert.Equal(1, BeadBed.OverdueWashFactor(Parameters, 1.5));
         Assert.Equal(0.75, BeadBed.OverdueWashFactor(Parameters, 2.25), 1e-12);
         Assert.Equal(0.5, BeadBed.OverdueWashFactor(Parameters, 9), 1e-12);

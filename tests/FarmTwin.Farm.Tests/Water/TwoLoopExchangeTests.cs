@@ -27,7 +27,7 @@ public sealed class TwoLoopExchangeTests
     [Fact]
     public void The_shock_limit_and_the_heat_of_the_example_are_as_worked()
     {
-        Assert.Equal(386, TwoLoopExchange.LargestFlowByHourLitresPerHour(Warm, 2700, WaterLibrary.Exchange), 0.5);
+        Assert.Equal(386, TwoLoopExchange.LargestFlowByHourLitresPerHour(Warm, 2700, WaterLibrary.Exchange.LargestCelsiusPerHour), 0.5);
         Assert.Equal(3.1, TwoLoopExchange.HeatKilowatts(386, Warm), 0.05);
         Assert.Equal(18.5, TwoLoopExchange.HeatKilowatts(10 * UnitConstants.LitresPerUsGallon * 60, Warm), 0.05);
         Assert.Equal(386, TwoLoopExchange.LargestFlowByHeatLitresPerHour(TwoLoopExchange.HeatKilowatts(386, Warm), Warm), 1e-9);
@@ -39,7 +39,7 @@ public sealed class TwoLoopExchangeTests
     {
         double flow = TwoLoopExchange.LargestFlowByDayLitresPerHour(Warm, 2700, 9000, WaterLibrary.Exchange);
         Assert.Equal(24, TwoLoopExchange.After(Warm, 2700, 9000, flow, 24).FishLoop, 1e-9);
-        Assert.True(flow < TwoLoopExchange.LargestFlowByHourLitresPerHour(Warm, 2700, WaterLibrary.Exchange));
+        Assert.True(flow < TwoLoopExchange.LargestFlowByHourLitresPerHour(Warm, 2700, WaterLibrary.Exchange.LargestCelsiusPerHour));
         Assert.Equal(double.PositiveInfinity,
             TwoLoopExchange.LargestFlowByDayLitresPerHour(new LoopPair(22, 20), 2700, 9000, WaterLibrary.Exchange));
     }
