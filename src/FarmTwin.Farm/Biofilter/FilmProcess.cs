@@ -162,7 +162,7 @@ public sealed class FilmProcess
             _growthA[b] = _farm.Warmth.AmmoniaOxidizerGrowth(b) * acidity
                 * FilmResponse.Alkalinity(nitrification, NitrifierPopulation.AmmoniaOxidizers, alkalinity);
             _growthB[b] = _farm.Warmth.NitriteOxidizerGrowth(b) * acidity;
-            _unionized[b] = Ammonia.UnionizedFraction(basins.PH[b], basins.Celsius[b]);
+            _unionized[b] = _farm.Chemistry.UnionizedShare(b);
 
             // The cap is linear in oxygen: its temperature part is worked out once a step.
             _capPerOxygen[b] = _farm.Warmth.OxygenCap(b);
