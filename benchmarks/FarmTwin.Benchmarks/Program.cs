@@ -11,7 +11,7 @@ var rows = new List<(string What, string Figure)>();
 
 (double best, double median) = SeasonBenchmark.Milliseconds(farm, runs);
 Row($"season of {farm.LengthDays:0} d, hourly, one thread, warm", $"best {best:0} ms, median {median:0} ms of processor time");
-Row("allocated a step that leaves no line in the log", $"{SeasonBenchmark.BytesPerStep(farm):0} bytes");
+Row("allocated a step, without the events that close the day or write to the log", $"{SeasonBenchmark.BytesPerStep(farm):0} bytes");
 Row("event calendar, M/M/1", $"{CalendarBenchmark.MeasureEventsPerSecond(5_000_000) / 1e6:0.0} million events/s");
 double[] days = [90, 180, 365, 730];
 Row("cost of 90, 180, 365, 730 days, each by that of 365 days and its length", Ratios(days.Select(d => Best(GrownFarm.OfLength(farm, d)) * 365 / d), 2));
