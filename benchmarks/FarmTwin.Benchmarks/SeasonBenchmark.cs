@@ -31,14 +31,31 @@ public static class SeasonBenchmark
         return (times[0], times[times.Count / 2]);
     }
 
-    /// <summary>Bytes allocated a step over a quiet stretch of hours (no events but the hourly record).</summary>
+    /// <summary>Bytes allocated a step, over the hours of ten days that neither end at midnight, where the crop's day closes, nor left a line in the
+    /// log: events may allocate, steps may not.</summary>
     public static double BytesPerStep(FarmDescription farm)
     {
         ArgumentNullException.ThrowIfNull(farm);
+        const int first = 60 * 24;
+        const int last = 70 * 24;
         var season = new Season(farm, ShippedLibrary.Library, 1);
-        season.Advance((60 * 86400) + (18 * 3600));
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        season.Advance((60 * 86400) + (23 * 3600));
-        return (GC.GetAllocatedBytesForCurrentThread() - before) / 5.0;
+        season.Advance(first * 3600L);
+        long bytes = 0;
+        int steps = 0;
+        for (int hour = first; hour < last; hour++)
+        {
+            int lines = season.Log.Events.Count;
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            season.Advance((hour + 1) * 3600L);
+            long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+            bool endsDay = (hour + 1) % 24 == 0;
+            if (season.Log.Events.Count == lines && !endsDay)
+            {
+                bytes += allocated;
+                steps++;
+            }
+        }
+
+        return bytes / (double)Math.Max(1, steps);
     }
 }

@@ -43,6 +43,7 @@ public sealed class EliminationPlan
         }
 
         Order = OrderByDegree(neighbours);
+        StepEnds = new int[nodeCount];
         (Steps, Updates) = Symbolic();
         SlotCount = _slots.Count;
         DiagonalSlots = [.. Enumerable.Range(0, nodeCount).Select(n => _slots[(n, n)])];
@@ -65,6 +66,9 @@ public sealed class EliminationPlan
 
     /// <summary>One entry for each (pivot, row below it) pair, in elimination order.</summary>
     internal EliminationStep[] Steps { get; }
+
+    /// <summary>For each position of <see cref="Order"/>: where the steps of that pivot end and those of the next begin.</summary>
+    internal int[] StepEnds { get; }
 
     /// <summary>The entry updates of the steps, one after another.</summary>
     internal EntryUpdate[] Updates { get; }
@@ -117,9 +121,10 @@ public sealed class EliminationPlan
                     updates.Add(new EntryUpdate(Slot(row, column), _slots[(pivot, column)]));
                 }
 
-                steps.Add(new EliminationStep(pivot, row, _slots[(row, pivot)], first, updates.Count));
+                steps.Add(new EliminationStep(row, _slots[(row, pivot)], first, updates.Count));
             }
 
+            StepEnds[position] = steps.Count;
             PivotColumns.Add([.. columns.Select(c => new BackSubstitution(_slots[(pivot, c)], c))]);
         }
 
@@ -131,7 +136,7 @@ public sealed class EliminationPlan
 }
 
 /// <summary>Row <paramref name="Row"/> loses its entry in the pivot's column; the updates of the other entries follow.</summary>
-internal readonly record struct EliminationStep(int Pivot, int Row, int Slot, int FirstUpdate, int EndUpdate);
+internal readonly record struct EliminationStep(int Row, int Slot, int FirstUpdate, int EndUpdate);
 
 /// <summary>Entry <paramref name="Target"/> loses factor × entry <paramref name="PivotEntry"/>.</summary>
 internal readonly record struct EntryUpdate(int Target, int PivotEntry);

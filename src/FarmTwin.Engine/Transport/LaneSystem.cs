@@ -131,32 +131,44 @@ public sealed class LaneSystem
         }
     }
 
+    // As in FlowMatrix: each pivot is inverted once, and its inverse kept in its place for the back substitution.
     private void Eliminate()
     {
         ref double entries = ref MemoryMarshal.GetArrayDataReference(_entries);
         ref double right = ref MemoryMarshal.GetArrayDataReference(RightHandSide);
         EntryUpdate[] updates = _plan.Updates;
-        foreach (EliminationStep step in _plan.Steps)
+        EliminationStep[] steps = _plan.Steps;
+        int next = 0;
+        for (int position = 0; position < _plan.NodeCount; position++)
         {
-            ref double column = ref Unsafe.Add(ref entries, step.Slot * Lanes);
-            ref double pivot = ref Unsafe.Add(ref entries, _plan.DiagonalSlots[step.Pivot] * Lanes);
+            int node = _plan.Order[position];
+            int end = _plan.StepEnds[position];
+            ref double pivot = ref Unsafe.Add(ref entries, _plan.DiagonalSlots[node] * Lanes);
+            ref double rightPivot = ref Unsafe.Add(ref right, node * Lanes);
             for (int v = 0; v < _vectors; v++)
             {
                 nuint offset = (nuint)(v * LanesPerVector);
-                Vector256<double> factor = Vector256.LoadUnsafe(ref column, offset) / Vector256.LoadUnsafe(ref pivot, offset);
-                for (int u = step.FirstUpdate; u < step.EndUpdate; u++)
+                Vector256<double> inverse = Vector256<double>.One / Vector256.LoadUnsafe(ref pivot, offset);
+                inverse.StoreUnsafe(ref pivot, offset);
+                Vector256<double> rightOfPivot = Vector256.LoadUnsafe(ref rightPivot, offset);
+                for (int s = next; s < end; s++)
                 {
-                    ref double target = ref Unsafe.Add(ref entries, updates[u].Target * Lanes);
-                    ref double entry = ref Unsafe.Add(ref entries, updates[u].PivotEntry * Lanes);
-                    (Vector256.LoadUnsafe(ref target, offset) - (factor * Vector256.LoadUnsafe(ref entry, offset)))
-                        .StoreUnsafe(ref target, offset);
-                }
+                    ref readonly EliminationStep step = ref steps[s];
+                    Vector256<double> factor = inverse * Vector256.LoadUnsafe(ref Unsafe.Add(ref entries, step.Slot * Lanes), offset);
+                    for (int u = step.FirstUpdate; u < step.EndUpdate; u++)
+                    {
+                        ref double target = ref Unsafe.Add(ref entries, updates[u].Target * Lanes);
+                        ref double entry = ref Unsafe.Add(ref entries, updates[u].PivotEntry * Lanes);
+                        (Vector256.LoadUnsafe(ref target, offset) - (factor * Vector256.LoadUnsafe(ref entry, offset)))
+                            .StoreUnsafe(ref target, offset);
+                    }
 
-                ref double rightRow = ref Unsafe.Add(ref right, step.Row * Lanes);
-                ref double rightPivot = ref Unsafe.Add(ref right, step.Pivot * Lanes);
-                (Vector256.LoadUnsafe(ref rightRow, offset) - (factor * Vector256.LoadUnsafe(ref rightPivot, offset)))
-                    .StoreUnsafe(ref rightRow, offset);
+                    ref double rightRow = ref Unsafe.Add(ref right, step.Row * Lanes);
+                    (Vector256.LoadUnsafe(ref rightRow, offset) - (factor * rightOfPivot)).StoreUnsafe(ref rightRow, offset);
+                }
             }
+
+            next = end;
         }
     }
 
@@ -179,7 +191,7 @@ public sealed class LaneSystem
                         * Vector256.LoadUnsafe(ref Unsafe.Add(ref solution, columns[c].Node * Lanes), offset);
                 }
 
-                (value / Vector256.LoadUnsafe(ref Unsafe.Add(ref entries, _plan.DiagonalSlots[node] * Lanes), offset))
+                (value * Vector256.LoadUnsafe(ref Unsafe.Add(ref entries, _plan.DiagonalSlots[node] * Lanes), offset))
                     .StoreUnsafe(ref Unsafe.Add(ref solution, node * Lanes), offset);
             }
         }

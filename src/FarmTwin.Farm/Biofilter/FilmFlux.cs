@@ -42,10 +42,26 @@ public static class FilmFlux
         double unionizedAmmoniaMilligramsNPerLitre)
     {
         PopulationParameters kinetics = parameters.Of(population);
-        return growthRatePerDay
-            * FilmResponse.Oxygen(kinetics.OxygenHalfSaturationMilligramsPerLitre, Math.Max(SmallestOxygen, oxygenMilligramsPerLitre))
-            * FilmResponse.FreeAmmonia(parameters, population, unionizedAmmoniaMilligramsNPerLitre)
-            * biomassGramsCodPerSquareMetre / kinetics.YieldGramsCodPerGramN;
+        return LimitedCapacity(
+            kinetics,
+            growthRatePerDay * biomassGramsCodPerSquareMetre / kinetics.YieldGramsCodPerGramN,
+            oxygenMilligramsPerLitre,
+            unionizedAmmoniaMilligramsNPerLitre);
+    }
+
+    /// <summary>The same from the capacity at oxygen in plenty and without free ammonia, which no pass of a solve changes.</summary>
+    /// <remarks>Both factors in one quotient: O/(K + O) × K_I/(K_I + NH3).</remarks>
+    /// <param name="kinetics">Of the population.</param>
+    /// <param name="unlimited">Growth rate × biomass / yield, g N/(m² d), or any multiple of it.</param>
+    /// <param name="oxygenMilligramsPerLitre">Iterated oxygen, mg/L.</param>
+    /// <param name="unionizedAmmoniaMilligramsNPerLitre">Iterated NH3-N, mg/L.</param>
+    internal static double LimitedCapacity(
+        PopulationParameters kinetics, double unlimited, double oxygenMilligramsPerLitre, double unionizedAmmoniaMilligramsNPerLitre)
+    {
+        double oxygen = Math.Max(SmallestOxygen, oxygenMilligramsPerLitre);
+        double inhibition = kinetics.AmmoniaInhibitionMilligramsNPerLitre;
+        return unlimited * oxygen * inhibition
+            / ((kinetics.OxygenHalfSaturationMilligramsPerLitre + oxygen) * (inhibition + Math.Max(0, unionizedAmmoniaMilligramsNPerLitre)));
     }
 
     /// <summary>Capacity of the living film, Jm = μ_max(T) f_O2 f_pH f_FA f_alk x/Y, g N/(m² d).</summary>
@@ -123,15 +139,22 @@ public static class FilmFlux
         double concentrationMilligramsNPerLitre,
         double oxygenCapGramsPerSquareMetreDay = double.PositiveInfinity)
     {
-        double concentration = Math.Max(0, concentrationMilligramsNPerLitre);
-        double ratio = BestRatio(
+        return Conductance(
             parameters.TransferVelocityMetresPerDay,
-            capacityGramsPerSquareMetreDay,
             parameters.Of(population).HalfSaturationMilligramsNPerLitre,
-            concentration);
-        if (ratio * concentration > oxygenCapGramsPerSquareMetreDay)
+            capacityGramsPerSquareMetreDay,
+            concentrationMilligramsNPerLitre,
+            oxygenCapGramsPerSquareMetreDay);
+    }
+
+    /// <summary>The same with the parameters at hand.</summary>
+    internal static double Conductance(double transferVelocity, double halfSaturation, double capacity, double milligramsNPerLitre, double cap)
+    {
+        double concentration = Math.Max(0, milligramsNPerLitre);
+        double ratio = BestRatio(transferVelocity, capacity, halfSaturation, concentration);
+        if (ratio * concentration > cap)
         {
-            ratio = oxygenCapGramsPerSquareMetreDay / concentration;
+            ratio = cap / concentration;
         }
 
         return ratio * LitresPerHourPerMetrePerDay;

@@ -13,7 +13,10 @@ namespace FarmTwin.Farm.Biofilter;
 public sealed class FilmProcess
 {
     private const int MostPasses = 6;
-    private const double Converged = 1e-3;
+
+    // The last change of an iterate; what is left of it is a fraction of that. Against passes repeated to 1e-10 the means of a season
+    // stay within 0.03 % and its peaks within 0.05 %.
+    private const double Converged = 3e-3;
 
     // Beyond this the changes do not close in well enough to be extrapolated.
     private const double LargestRatio = 0.9;
@@ -23,8 +26,13 @@ public sealed class FilmProcess
     private const double LeastOxygen = 1e-3;
 
     private readonly FarmContext _farm;
-    private readonly double[] _growthA;
-    private readonly double[] _growthB;
+    private readonly NitrificationParameters _nitrification;
+    private readonly double _perA;
+    private readonly double _perB;
+    private readonly double[] _fullA;
+    private readonly double[] _fullB;
+    private readonly double[] _suspended;
+    private readonly bool[] _active;
     private readonly double[] _unionized;
     private readonly double[] _capPerOxygen;
     private readonly double[] _overdue;
@@ -46,8 +54,13 @@ public sealed class FilmProcess
         ArgumentNullException.ThrowIfNull(farm);
         _farm = farm;
         int count = farm.Parts.Basins.Length;
-        _growthA = new double[count];
-        _growthB = new double[count];
+        _nitrification = farm.Parts.Nitrification;
+        _perA = NitrificationStoichiometry.OxygenPerAmmoniaNitrogen(_nitrification);
+        _perB = NitrificationStoichiometry.OxygenPerNitriteNitrogen(_nitrification);
+        _fullA = new double[count];
+        _fullB = new double[count];
+        _suspended = new double[count];
+        _active = new bool[count];
         _unionized = new double[count];
         _capPerOxygen = new double[count];
         _overdue = new double[count];
@@ -152,45 +165,56 @@ public sealed class FilmProcess
     private void Begin()
     {
         Basins basins = _farm.State.Basins;
-        NitrificationParameters nitrification = _farm.Parts.Nitrification;
         WaterStep step = _farm.Step;
+        PopulationParameters ammoniaOxidizers = _nitrification.AmmoniaOxidizers;
+        PopulationParameters nitriteOxidizers = _nitrification.NitriteOxidizers;
         for (int b = 0; b < basins.Count; b++)
         {
-            double alkalinity = Alkalinity.MilligramsCalciumCarbonatePerLitre(basins.Alkalinity[b]);
-            bool wet = basins.Litres[b] > 0 && (basins.FilmSquareMetres[b] > 0 || _farm.SuspendedNitrification[b] > 0);
-            double acidity = wet ? FilmResponse.Acidity(nitrification, basins.PH[b]) : 0;
-            _growthA[b] = _farm.Warmth.AmmoniaOxidizerGrowth(b) * acidity
-                * FilmResponse.Alkalinity(nitrification, NitrifierPopulation.AmmoniaOxidizers, alkalinity);
-            _growthB[b] = _farm.Warmth.NitriteOxidizerGrowth(b) * acidity;
-            _unionized[b] = Ammonia.UnionizedFraction(basins.PH[b], basins.Celsius[b]);
-
-            // The cap is linear in oxygen: its temperature part is worked out once a step.
-            _capPerOxygen[b] = _farm.Warmth.OxygenCap(b);
+            int at = WaterStep.At(b, 0);
             _tan[b] = basins.MilligramsPerLitre(b, Substance.Tan);
             _nitrite[b] = basins.MilligramsPerLitre(b, Substance.Nitrite);
             _oxygen[b] = Math.Max(LeastOxygen, basins.MilligramsPerLitre(b, Substance.Oxygen));
-            _base[(b * 4) + 0] = step.Loss[WaterStep.At(b, Substance.Tan)];
-            _base[(b * 4) + 1] = step.Loss[WaterStep.At(b, Substance.Nitrite)];
-            _base[(b * 4) + 2] = step.Loss[WaterStep.At(b, Substance.Oxygen)];
-            _base[(b * 4) + 3] = step.Source[WaterStep.At(b, Substance.Nitrite)];
+            _base[(b * 4) + 0] = step.Loss[at + Substance.Tan];
+            _base[(b * 4) + 1] = step.Loss[at + Substance.Nitrite];
+            _base[(b * 4) + 2] = step.Loss[at + Substance.Oxygen];
+            _base[(b * 4) + 3] = step.Source[at + Substance.Nitrite];
+            _conductanceA[b] = 0;
+            _conductanceB[b] = 0;
+            _suspended[b] = 0;
+            _active[b] = basins.Litres[b] > 0 && (basins.FilmSquareMetres[b] > 0 || _farm.SuspendedNitrification[b] > 0);
+            if (!_active[b])
+            {
+                continue;
+            }
+
+            // Everything that the passes do not change: the films' capacities times their area, at oxygen in plenty and without free
+            // ammonia; the cap, linear in oxygen; what is suspended.
+            double alkalinity = Alkalinity.MilligramsCalciumCarbonatePerLitre(basins.Alkalinity[b]);
+            double common = FilmResponse.Acidity(_nitrification, basins.PH[b]) * Overdue(b);
+            _fullA[b] = _farm.Warmth.AmmoniaOxidizerGrowth(b) * common
+                * FilmResponse.Alkalinity(_nitrification, NitrifierPopulation.AmmoniaOxidizers, alkalinity)
+                * basins.AmmoniaOxidizers[b] / ammoniaOxidizers.YieldGramsCodPerGramN;
+            _fullB[b] = _farm.Warmth.NitriteOxidizerGrowth(b) * common
+                * basins.NitriteOxidizers[b] / nitriteOxidizers.YieldGramsCodPerGramN;
+            _unionized[b] = _farm.Chemistry.UnionizedShare(b);
+            _capPerOxygen[b] = _farm.Warmth.OxygenCap(b);
+            _suspended[b] = _fullA[b] > 0 ? Math.Max(0, _farm.SuspendedNitrification[b]) * basins.Litres[b] : 0;
         }
     }
 
     private void SolveTan(WaterBalance balance)
     {
         Basins basins = _farm.State.Basins;
-        NitrificationParameters nitrification = _farm.Parts.Nitrification;
+        double transfer = _nitrification.TransferVelocityMetresPerDay;
+        PopulationParameters kinetics = _nitrification.AmmoniaOxidizers;
         for (int b = 0; b < basins.Count; b++)
         {
-            _conductanceA[b] = 0;
-            if (_growthA[b] > 0)
+            if (_active[b])
             {
-                double capacity = Overdue(b) * FilmFlux.CapacityGramsPerSquareMetreDay(
-                    nitrification, NitrifierPopulation.AmmoniaOxidizers, basins.AmmoniaOxidizers[b], _growthA[b], _oxygen[b],
-                    _tan[b] * _unionized[b]);
-                double cap = _capPerOxygen[b] * _oxygen[b];
-                _conductanceA[b] = (basins.FilmSquareMetres[b] * FilmFlux.ConductanceLitresPerHourPerSquareMetre(
-                    nitrification, NitrifierPopulation.AmmoniaOxidizers, capacity, _tan[b], cap)) + Suspended(b, _tan[b]);
+                double capacity = FilmFlux.LimitedCapacity(kinetics, _fullA[b], _oxygen[b], _tan[b] * _unionized[b]);
+                _conductanceA[b] = (basins.FilmSquareMetres[b] * FilmFlux.Conductance(
+                    transfer, kinetics.HalfSaturationMilligramsNPerLitre, capacity, _tan[b], _capPerOxygen[b] * _oxygen[b]))
+                    + Suspended(b, _tan[b]);
             }
 
             _farm.Step.Loss[WaterStep.At(b, Substance.Tan)] = _base[b * 4] + _conductanceA[b];
@@ -203,18 +227,17 @@ public sealed class FilmProcess
     {
         Basins basins = _farm.State.Basins;
         WaterStep step = _farm.Step;
-        NitrificationParameters nitrification = _farm.Parts.Nitrification;
+        double transfer = _nitrification.TransferVelocityMetresPerDay;
+        PopulationParameters kinetics = _nitrification.NitriteOxidizers;
         for (int b = 0; b < basins.Count; b++)
         {
-            _conductanceB[b] = 0;
             double tan = step.Concentration[WaterStep.At(b, Substance.Tan)];
-            if (_growthB[b] > 0)
+            if (_active[b])
             {
-                double capacity = Overdue(b) * FilmFlux.CapacityGramsPerSquareMetreDay(
-                    nitrification, NitrifierPopulation.NitriteOxidizers, basins.NitriteOxidizers[b], _growthB[b], _oxygen[b],
-                    tan * MilligramsPerGram * _unionized[b]);
-                _conductanceB[b] = (basins.FilmSquareMetres[b] * FilmFlux.ConductanceLitresPerHourPerSquareMetre(
-                    nitrification, NitrifierPopulation.NitriteOxidizers, capacity, _nitrite[b])) + Suspended(b, _nitrite[b]);
+                double capacity = FilmFlux.LimitedCapacity(kinetics, _fullB[b], _oxygen[b], tan * MilligramsPerGram * _unionized[b]);
+                _conductanceB[b] = (basins.FilmSquareMetres[b] * FilmFlux.Conductance(
+                    transfer, kinetics.HalfSaturationMilligramsNPerLitre, capacity, _nitrite[b], double.PositiveInfinity))
+                    + Suspended(b, _nitrite[b]);
             }
 
             step.Loss[WaterStep.At(b, Substance.Nitrite)] = _base[(b * 4) + 1] + _conductanceB[b];
@@ -226,24 +249,22 @@ public sealed class FilmProcess
 
     private void SolveOxygen(WaterBalance balance)
     {
-        Basins basins = _farm.State.Basins;
         WaterStep step = _farm.Step;
-        double perA = NitrificationStoichiometry.OxygenPerAmmoniaNitrogen(_farm.Parts.Nitrification);
-        double perB = NitrificationStoichiometry.OxygenPerNitriteNitrogen(_farm.Parts.Nitrification);
         double fishLimit = _farm.Parts.Practice.FishOxygenLimit;
         double solidsHalf = _farm.Parts.Practice.SolidsOxygenHalfSaturation;
-        for (int b = 0; b < basins.Count; b++)
+        for (int b = 0; b < step.BasinCount; b++)
         {
             double oxygen = _oxygen[b];
-            double films = (_conductanceA[b] * step.Concentration[WaterStep.At(b, Substance.Tan)] * perA)
-                + (_conductanceB[b] * step.Concentration[WaterStep.At(b, Substance.Nitrite)] * perB);
+            int at = WaterStep.At(b, 0);
+            double films = (_conductanceA[b] * step.Concentration[at + Substance.Tan] * _perA)
+                + (_conductanceB[b] * step.Concentration[at + Substance.Nitrite] * _perB);
             _oxygenFilm[b] = films * MilligramsPerGram / oxygen;
-            _oxygenFish[b] = _farm.OxygenByFish[b] * MilligramsPerGram / Math.Max(fishLimit, oxygen);
+            _oxygenFish[b] = _farm.OxygenByFish[b] > 0 ? _farm.OxygenByFish[b] * MilligramsPerGram / Math.Max(fishLimit, oxygen) : 0;
             _oxygenSolids[b] = _farm.OxygenBySolids[b] * MilligramsPerGram / (solidsHalf + oxygen);
-            step.Loss[WaterStep.At(b, Substance.Oxygen)] = _base[(b * 4) + 2] + _oxygenFilm[b] + _oxygenFish[b] + _oxygenSolids[b];
+            step.Loss[at + Substance.Oxygen] = _base[(b * 4) + 2] + _oxygenFilm[b] + _oxygenFish[b] + _oxygenSolids[b];
         }
 
-        balance.SolveOne(basins, step, Substance.Oxygen);
+        balance.SolveOne(_farm.State.Basins, step, Substance.Oxygen);
     }
 
     // Takes the solved values as the next iterate. Plain iteration closes in geometrically; from the second pass on each value is
@@ -296,14 +317,9 @@ public sealed class FilmProcess
         return relative;
     }
 
-    private double Suspended(int basin, double milligramsPerLitre)
-    {
-        double capacity = _farm.SuspendedNitrification[basin];
-        return capacity <= 0
-            ? 0
-            : capacity * _farm.State.Basins.Litres[basin]
-                / (_farm.Parts.Nitrification.AmmoniaOxidizers.HalfSaturationMilligramsNPerLitre + milligramsPerLitre);
-    }
+    private double Suspended(int basin, double milligramsPerLitre) => _suspended[basin] <= 0
+        ? 0
+        : _suspended[basin] / (_nitrification.AmmoniaOxidizers.HalfSaturationMilligramsNPerLitre + milligramsPerLitre);
 
     private double FilmShare(int basin)
     {

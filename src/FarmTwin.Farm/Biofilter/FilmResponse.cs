@@ -10,6 +10,7 @@ public static class FilmResponse
     // their placing by continuity at 7.2 (1.13 × 2.3 / 2.6 = 0.9996).
     private const double EkamaOptimumPH = 7.2;
     private const double EkamaAcidBase = 2.35;
+    private static readonly double EkamaAcidLogarithm = Math.Log(EkamaAcidBase);
     private const double EkamaAlkalineFactor = 1.13;
     private const double EkamaAlkalineMaximumPH = 9.5;
     private const double EkamaAlkalineOffset = 0.3;
@@ -53,7 +54,7 @@ public static class FilmResponse
         }
         else if (pH <= EkamaOptimumPH)
         {
-            factor = Math.Pow(EkamaAcidBase, pH - EkamaOptimumPH);
+            factor = Math.Exp(EkamaAcidLogarithm * (pH - EkamaOptimumPH));
         }
         else if (pH < EkamaAlkalineMaximumPH)
         {

@@ -281,6 +281,11 @@ public sealed class HouseProcess
         }
 
         double open = parts.Basins[b].SurfaceSquareMetres * (1 - parts.Basins[b].CoveredShare);
+        if (open <= 0)
+        {
+            return (parts.Basins[b].WallWattsPerKelvin, 0);
+        }
+
         bool bubbling = parts.Basins[b].AirLitresPerMinute > 0 && basins.AirShare[b] > 0;
         double water = basins.Celsius[b];
         SurfaceExchange surface = WaterSurface.At(

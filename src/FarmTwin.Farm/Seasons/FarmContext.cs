@@ -20,6 +20,7 @@ public sealed class FarmContext
         SuspendedNitrification = new double[parts.Basins.Length];
         LampPhotons = new double[parts.Basins.Length];
         Warmth = new Warmth(parts);
+        Chemistry = new WaterChemistry(parts.Basins.Length);
         Loops = new Loops(this);
     }
 
@@ -52,6 +53,9 @@ public sealed class FarmContext
 
     /// <summary>What depends on the basins' temperature alone.</summary>
     public Warmth Warmth { get; }
+
+    /// <summary>What depends on the basins' temperature, pH and ions at the start of the step.</summary>
+    public WaterChemistry Chemistry { get; }
 
     /// <summary>Light of the lamps over each basin's crop, mean of the step, µmol/(m² s).</summary>
     public double[] LampPhotons { get; }

@@ -111,6 +111,7 @@ internal sealed class FarmDay : IHybridModel
         step.Open(fromSeconds, toSeconds);
         _farm.ClearDemands();
         _farm.Warmth.Refresh(state.Basins);
+        _farm.Chemistry.Refresh(state.Basins);
 
         // Light, air and vapour by the water of the start; then volumes, exactly.
         StepLight light = _house.Begin();

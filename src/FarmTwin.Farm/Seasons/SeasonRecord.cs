@@ -25,7 +25,12 @@ public sealed class SeasonRecord
     private readonly double[] _marks;
     private readonly double[] _fishConcentration = new double[Substance.Iron + 1];
     private readonly double[] _plantConcentration = new double[Substance.Iron + 1];
+    private readonly int[] _stepColumns;
+    private readonly Func<double>[] _stepValues;
+    private readonly Func<double>[] _hourValues;
     private double _fishAlkalinity;
+    private double _plantCelsius;
+    private TankFigures _tankFigures;
 
     /// <summary>Prepares the record of a season.</summary>
     public SeasonRecord(FarmContext farm)
@@ -44,6 +49,10 @@ public sealed class SeasonRecord
         AddHourColumns();
         Days = new Recorder([.. _columns.Select(c => c.Recorded)], (int)farm.Parts.Farm.LengthDays + 1);
         Hours = new Recorder([.. _hourColumns.Select(c => c.Recorded)], ((int)farm.Parts.Farm.LengthDays * 24) + 1);
+        _stepColumns = [.. Enumerable.Range(0, _columns.Count)
+            .Where(i => _columns[i].Recorded.Kind is ColumnKind.Mean or ColumnKind.Minimum or ColumnKind.Maximum)];
+        _stepValues = [.. _stepColumns.Select(i => _columns[i].Value)];
+        _hourValues = [.. _hourColumns.Select(c => c.Value)];
         _marks = new double[_columns.Count];
         Peaks = new Peak[_hourColumns.Count];
         Array.Fill(Peaks, Peak.None);
@@ -65,17 +74,16 @@ public sealed class SeasonRecord
         MeanOf(_fish, _fishConcentration);
         MeanOf(_plant, _plantConcentration);
         _fishAlkalinity = Alkalinity.MilligramsCalciumCarbonatePerLitre(LoopMean(_fish, basins.Alkalinity));
-        for (int i = 0; i < _columns.Count; i++)
+        _plantCelsius = LoopMean(_plant, basins.Celsius);
+        LookAtTanks();
+        for (int i = 0; i < _stepColumns.Length; i++)
         {
-            if (_columns[i].Recorded.Kind is ColumnKind.Mean or ColumnKind.Minimum or ColumnKind.Maximum)
-            {
-                Days.Accumulate(i, _columns[i].Value(), seconds);
-            }
+            Days.Accumulate(_stepColumns[i], _stepValues[i](), seconds);
         }
 
-        for (int i = 0; i < _hourColumns.Count; i++)
+        for (int i = 0; i < _hourValues.Length; i++)
         {
-            Hours.Accumulate(i, _hourColumns[i].Value(), seconds);
+            Hours.Accumulate(i, _hourValues[i](), seconds);
         }
     }
 
@@ -135,25 +143,25 @@ public sealed class SeasonRecord
     private void AddWaterColumns()
     {
         Basins basins = _farm.State.Basins;
-        Mean("fish_water_C", "°C", () => LoopMean(_tanks, basins.Celsius));
-        Add("fish_water_lowest_C", "°C", ColumnKind.Minimum, () => LoopMean(_tanks, basins.Celsius));
-        Mean("plant_water_C", "°C", () => LoopMean(_plant, basins.Celsius));
-        Mean("oxygen_tanks_mg_per_L", "mg/L", () => Lowest(Substance.Oxygen));
-        Add("oxygen_tanks_lowest_mg_per_L", "mg/L", ColumnKind.Minimum, () => Lowest(Substance.Oxygen));
+        Mean("fish_water_C", "°C", () => _tankFigures.Celsius);
+        Add("fish_water_lowest_C", "°C", ColumnKind.Minimum, () => _tankFigures.Celsius);
+        Mean("plant_water_C", "°C", () => _plantCelsius);
+        Mean("oxygen_tanks_mg_per_L", "mg/L", () => _tankFigures.LowestOxygen);
+        Add("oxygen_tanks_lowest_mg_per_L", "mg/L", ColumnKind.Minimum, () => _tankFigures.LowestOxygen);
         Mean("oxygen_plant_loop_mg_per_L", "mg/L", () => Loop(_plant, Substance.Oxygen));
         Mean("tan_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Tan));
-        Add("tan_tanks_highest_mgN_per_L", "mg N/L", ColumnKind.Maximum, () => Highest(Substance.Tan));
-        Add("ammonia_unionized_tanks_highest_mgN_per_L", "mg N/L", ColumnKind.Maximum, Unionized);
+        Add("tan_tanks_highest_mgN_per_L", "mg N/L", ColumnKind.Maximum, () => _tankFigures.HighestTan);
+        Add("ammonia_unionized_tanks_highest_mgN_per_L", "mg N/L", ColumnKind.Maximum, () => _tankFigures.HighestUnionized);
         Mean("nitrite_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Nitrite));
         Mean("nitrate_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Nitrate));
         Mean("nitrate_plant_loop_mgN_per_L", "mg N/L", () => Loop(_plant, Substance.Nitrate));
         Mean("tan_plant_loop_mgN_per_L", "mg N/L", () => Loop(_plant, Substance.Tan));
-        Mean("pH_fish_loop", "1", () => LoopMean(_tanks, basins.PH));
+        Mean("pH_fish_loop", "1", () => _tankFigures.PH);
         Mean("pH_plant_loop", "1", () => _plantSump >= 0 ? basins.PH[_plantSump] : double.NaN);
         Mean("alkalinity_fish_loop_mgCaCO3_per_L", "mg/L as CaCO3", () => _fishAlkalinity);
         Mean("alkalinity_plant_loop_mgCaCO3_per_L", "mg/L as CaCO3",
             () => Alkalinity.MilligramsCalciumCarbonatePerLitre(LoopMean(_plant, basins.Alkalinity)));
-        Mean("carbon_dioxide_tanks_mg_per_L", "mg/L", () => LoopMean(_tanks, basins.CarbonDioxideMoles) * 44010);
+        Mean("carbon_dioxide_tanks_mg_per_L", "mg/L", () => _tankFigures.CarbonDioxideMoles * 44010);
         foreach ((int[] loop, string name) in new[] { (_fish, "fish_loop"), (_plant, "plant_loop") })
         {
             Mean($"phosphorus_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Phosphorus));
@@ -263,15 +271,15 @@ public sealed class SeasonRecord
         Basins basins = _farm.State.Basins;
         Hour("tan_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Tan));
         Hour("nitrite_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Nitrite));
-        Hour("ammonia_unionized_tanks_mgN_per_L", "mg N/L", Unionized);
-        Hour("oxygen_tanks_mg_per_L", "mg/L", () => Lowest(Substance.Oxygen));
-        Hour("fish_water_C", "°C", () => LoopMean(_tanks, basins.Celsius));
-        Hour("plant_water_C", "°C", () => LoopMean(_plant, basins.Celsius));
+        Hour("ammonia_unionized_tanks_mgN_per_L", "mg N/L", () => _tankFigures.HighestUnionized);
+        Hour("oxygen_tanks_mg_per_L", "mg/L", () => _tankFigures.LowestOxygen);
+        Hour("fish_water_C", "°C", () => _tankFigures.Celsius);
+        Hour("plant_water_C", "°C", () => _plantCelsius);
         Hour("nitrate_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Nitrate));
         Hour("nitrate_plant_loop_mgN_per_L", "mg N/L", () => Loop(_plant, Substance.Nitrate));
-        Hour("pH_fish_loop", "1", () => LoopMean(_tanks, basins.PH));
+        Hour("pH_fish_loop", "1", () => _tankFigures.PH);
         Hour("pH_plant_loop", "1", () => _plantSump >= 0 ? basins.PH[_plantSump] : double.NaN);
-        Hour("carbon_dioxide_tanks_mg_per_L", "mg/L", () => LoopMean(_tanks, basins.CarbonDioxideMoles) * 44010);
+        Hour("carbon_dioxide_tanks_mg_per_L", "mg/L", () => _tankFigures.CarbonDioxideMoles * 44010);
         Hour("house_air_C", "°C", () => _farm.State.House.AirCelsius);
         Hour("outside_air_C", "°C", () => _farm.State.House.OutsideCelsius);
         Hour("daylight_umol_per_m2_s", "µmol/m2/s", () => _farm.State.House.NaturalPhotons);
@@ -346,39 +354,39 @@ public sealed class SeasonRecord
         return litres > 0 ? grams * UnitConstants.GramsPerKilogram / litres : double.NaN;
     }
 
-    private double Lowest(int substance)
-    {
-        // A farm without tanks has no worst tank.
-        double lowest = _tanks.Length > 0 ? double.PositiveInfinity : double.NaN;
-        foreach (int b in _tanks)
-        {
-            lowest = Math.Min(lowest, _farm.State.Basins.MilligramsPerLitre(b, substance));
-        }
-
-        return lowest;
-    }
-
-    private double Highest(int substance)
-    {
-        double highest = 0;
-        foreach (int b in _tanks)
-        {
-            highest = Math.Max(highest, _farm.State.Basins.MilligramsPerLitre(b, substance));
-        }
-
-        return highest;
-    }
-
-    private double Unionized()
+    // What the columns show of the tanks, worked out once a step: means by volume, and the worst tank.
+    private void LookAtTanks()
     {
         Basins basins = _farm.State.Basins;
-        double highest = 0;
+        double litres = 0;
+        double celsius = 0;
+        double acidity = 0;
+        double carbonDioxide = 0;
+        double oxygen = double.PositiveInfinity;
+        double highestTan = 0;
+        double unionized = 0;
         foreach (int b in _tanks)
         {
-            highest = Math.Max(highest, basins.MilligramsPerLitre(b, Substance.Tan) * Ammonia.UnionizedFraction(basins.PH[b], basins.Celsius[b]));
+            double water = basins.Litres[b];
+            litres += water;
+            celsius += water * basins.Celsius[b];
+            acidity += water * basins.PH[b];
+            carbonDioxide += water * basins.CarbonDioxideMoles[b];
+            double tan = basins.MilligramsPerLitre(b, Substance.Tan);
+            oxygen = Math.Min(oxygen, basins.MilligramsPerLitre(b, Substance.Oxygen));
+            highestTan = Math.Max(highestTan, tan);
+            unionized = Math.Max(unionized, tan * Ammonia.UnionizedFraction(basins.PH[b], basins.Celsius[b]));
         }
 
-        return highest;
+        // A farm without tanks has no worst tank.
+        double share = litres > 0 ? 1 / litres : double.NaN;
+        _tankFigures = new TankFigures(
+            celsius * share,
+            acidity * share,
+            carbonDioxide * share,
+            _tanks.Length > 0 ? oxygen : double.NaN,
+            highestTan,
+            unionized);
     }
 
     private double Conductance(int basin)
@@ -463,6 +471,9 @@ public sealed class SeasonRecord
 
         return grams;
     }
+
+    private readonly record struct TankFigures(
+        double Celsius, double PH, double CarbonDioxideMoles, double LowestOxygen, double HighestTan, double HighestUnionized);
 
     private readonly record struct Column(RecordedColumn Recorded, Func<double> Value);
 }

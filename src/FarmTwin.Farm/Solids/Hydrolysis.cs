@@ -13,6 +13,7 @@ namespace FarmTwin.Farm.Solids;
 public static class Hydrolysis
 {
     private const double ReferenceCelsius = 20;
+    private const double LogarithmOfTen = 2.302585092994046;
 
     /// <summary>Hydrolysis rate k_h, 1/h.</summary>
     /// <remarks>Between no oxygen and full oxygen the rate rises linearly, so that no step meets a jump.</remarks>
@@ -59,7 +60,7 @@ public static class Hydrolysis
     public static double FreshMobileShare(SolidsParameters parameters, int element, double pH) => element switch
     {
         SolidsElement.Phosphorus => PhosphorusShare(parameters, pH),
-        SolidsElement.Calcium => Math.Min(1, PhosphorusShare(parameters, pH) + parameters.CalciumExtraShare),
+        SolidsElement.Calcium => CalciumShare(parameters, PhosphorusShare(parameters, pH)),
         _ => parameters.MobileShares[element],
     };
 
@@ -105,11 +106,8 @@ public static class Hydrolysis
     /// <param name="contentGrams">Element held, g.</param>
     /// <param name="originalGrams">Element held when the solids were fresh, g.</param>
     /// <param name="hours">Length of the step, h.</param>
-    public static double LeachedGrams(SolidsParameters parameters, int element, double contentGrams, double originalGrams, double hours)
-    {
-        double mobile = contentGrams - ((1 - parameters.MobileShares[element]) * originalGrams);
-        return Math.Clamp(mobile, 0, contentGrams) * -Expm1(-parameters.FastLeachRatePerDay / UnitConstants.HoursPerDay * hours);
-    }
+    public static double LeachedGrams(SolidsParameters parameters, int element, double contentGrams, double originalGrams, double hours) =>
+        LeachableGrams(parameters.MobileShares[element], contentGrams, originalGrams) * Approach(parameters.FastLeachRatePerDay, hours);
 
     /// <summary>
     /// Grams of P or Ca that dissolve (positive) or fall back onto the solids (negative) over a step in the mineralization tank,
@@ -123,11 +121,29 @@ public static class Hydrolysis
     /// <param name="pH">pH of the tank.</param>
     /// <param name="hours">Length of the step, h.</param>
     public static double EquilibriumReleaseGrams(
-        SolidsParameters parameters, int element, double contentGrams, double dissolvedGrams, double originalGrams, double pH, double hours)
+        SolidsParameters parameters, int element, double contentGrams, double dissolvedGrams, double originalGrams, double pH, double hours) =>
+        EquilibriumReleaseGrams(FreshMobileShare(parameters, element, pH), contentGrams, dissolvedGrams, originalGrams,
+            Approach(parameters.EquilibriumRatePerDay, hours));
+
+    /// <summary>The same with the share f that can dissolve and the share of the way covered in the step at hand.</summary>
+    internal static double EquilibriumReleaseGrams(
+        double freshMobileShare, double contentGrams, double dissolvedGrams, double originalGrams, double approach) =>
+        Math.Clamp((contentGrams - ((1 - freshMobileShare) * originalGrams)) * approach, -dissolvedGrams, contentGrams);
+
+    /// <summary>Grams of K, Na or Cl that can leach at all: down to 1 − f of the original content.</summary>
+    internal static double LeachableGrams(double freshMobileShare, double contentGrams, double originalGrams) =>
+        Math.Clamp(contentGrams - ((1 - freshMobileShare) * originalGrams), 0, contentGrams);
+
+    /// <summary>Share of its way that a first-order change covers, 1 − e^(−k t).</summary>
+    /// <param name="ratePerDay">k, 1/d.</param>
+    /// <param name="hours">t, h.</param>
+    internal static double Approach(double ratePerDay, double hours) => -Expm1(-ratePerDay / UnitConstants.HoursPerDay * hours);
+
+    /// <summary>Shares of P and Ca of fresh solids that can dissolve at a pH; one power for both.</summary>
+    internal static (double Phosphorus, double Calcium) AcidMobileShares(SolidsParameters parameters, double pH)
     {
-        double target = (1 - FreshMobileShare(parameters, element, pH)) * originalGrams;
-        double approach = -Expm1(-parameters.EquilibriumRatePerDay / UnitConstants.HoursPerDay * hours);
-        return Math.Clamp((contentGrams - target) * approach, -dissolvedGrams, contentGrams);
+        double phosphorus = PhosphorusShare(parameters, pH);
+        return (phosphorus, CalciumShare(parameters, phosphorus));
     }
 
     /// <summary>Whether an element leaches at its own fast rate (K, Na, Cl).</summary>
@@ -136,7 +152,10 @@ public static class Hydrolysis
 
     private static double PhosphorusShare(SolidsParameters parameters, double pH) =>
         parameters.PhosphorusBaseShare + (parameters.PhosphorusAcidShare
-            / (1 + Math.Pow(10, parameters.PhosphorusSlopePerPH * (pH - parameters.PhosphorusMiddlePH))));
+            / (1 + Math.Exp(LogarithmOfTen * parameters.PhosphorusSlopePerPH * (pH - parameters.PhosphorusMiddlePH))));
+
+    private static double CalciumShare(SolidsParameters parameters, double phosphorusShare) =>
+        Math.Min(1, phosphorusShare + parameters.CalciumExtraShare);
 
     // e^x − 1 without cancellation at the small exponents of a one-minute step (series to the fourth order below 1e-3).
     private static double Expm1(double x) =>

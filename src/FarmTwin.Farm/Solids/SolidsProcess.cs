@@ -16,7 +16,12 @@ public sealed class SolidsProcess
 {
     private const double CarbonPerOxygen = UnitConstants.AtomicWeight.Carbon / (2 * UnitConstants.AtomicWeight.Oxygen);
 
+    private static readonly int[] DissolvedOf = [.. Enumerable.Range(0, Element.Count).Select(Substance.DissolvedOf)];
+
     private readonly FarmContext _farm;
+    private readonly double _fastInAnHour;
+    private readonly double _equilibriumInAnHour;
+    private readonly double[] _freshShare;
     private readonly double[] _breakdown;
     private readonly double[] _release;
     private readonly double[] _captureClass;
@@ -40,6 +45,9 @@ public sealed class SolidsProcess
         _captureMix = new double[farm.Parts.Filters.Length];
         _bedDestroyed = new double[farm.Parts.Filters.Length];
         _bedReleased = new double[farm.Parts.Filters.Length * Element.Count];
+        _fastInAnHour = Hydrolysis.Approach(farm.Parts.Solids.FastLeachRatePerDay, 1);
+        _equilibriumInAnHour = Hydrolysis.Approach(farm.Parts.Solids.EquilibriumRatePerDay, 1);
+        _freshShare = [.. farm.Parts.Solids.MobileShares];
         _originalPerDry = ContentPerDryGram(farm.Parts);
         _isMineralizer = [.. farm.Parts.Basins.Select(b => b.Use == Description.BasinUse.Mineralizer)];
     }
@@ -73,7 +81,7 @@ public sealed class SolidsProcess
                 double coefficient = _release[(b * Element.Count) + e];
                 if (coefficient > 0)
                 {
-                    step.Add(b, Substance.DissolvedOf(e), coefficient * step.Concentration[WaterStep.At(b, Substance.FirstSolidsElement + e)]);
+                    step.Add(b, DissolvedOf[e], coefficient * step.Concentration[WaterStep.At(b, Substance.FirstSolidsElement + e)]);
                 }
             }
         }
@@ -98,7 +106,7 @@ public sealed class SolidsProcess
                 released += _bedReleased[(f * Element.Count) + e];
             }
 
-            books.PostWater(Door.SolidsBreakdown, Substance.DissolvedOf(e), released);
+            books.PostWater(Door.SolidsBreakdown, DissolvedOf[e], released);
         }
 
         for (int f = 0; f < _captureMix.Length; f++)
@@ -173,6 +181,7 @@ public sealed class SolidsProcess
             step.Lose(b, Substance.FirstSolidsClass + i, ofDry);
         }
 
+        SetAcidShares(basins.PH[b]);
         for (int e = 0; e < Element.Count; e++)
         {
             double content = basins.Grams[WaterStep.At(b, Substance.FirstSolidsElement + e)];
@@ -193,22 +202,24 @@ public sealed class SolidsProcess
     // Share of an element's content that dissolves in an hour.
     private double ReleaseRate(int b, int e, double content, double originalDry, double remaining, double breakdownRate)
     {
-        SolidsParameters solids = _farm.Parts.Solids;
-        double originalContent = _originalPerDry[e] * originalDry;
+        double fresh = _freshShare[e];
         if (Hydrolysis.IsFast(e))
         {
-            return Hydrolysis.LeachedGrams(solids, e, content, originalContent, 1) / content;
+            return Hydrolysis.LeachableGrams(fresh, content, _originalPerDry[e] * originalDry) * _fastInAnHour / content;
         }
 
         if (_isMineralizer[b] && e is Element.Phosphorus or Element.Calcium)
         {
             return Math.Max(0, Hydrolysis.EquilibriumReleaseGrams(
-                solids, e, content, 0, originalContent, _farm.State.Basins.PH[b], 1)) / content;
+                fresh, content, 0, _originalPerDry[e] * originalDry, _equilibriumInAnHour)) / content;
         }
 
-        double fresh = Hydrolysis.FreshMobileShare(solids, e, _farm.State.Basins.PH[b]);
         return breakdownRate * Hydrolysis.MobileShare(fresh, remaining);
     }
+
+    // The mobile shares of phosphorus and calcium follow the pH around the solids; the others stand.
+    private void SetAcidShares(double pH) =>
+        (_freshShare[Element.Phosphorus], _freshShare[Element.Calcium]) = Hydrolysis.AcidMobileShares(_farm.Parts.Solids, pH);
 
     private void AddCapture(int f)
     {
@@ -257,12 +268,14 @@ public sealed class SolidsProcess
         double remaining = Hydrolysis.RemainingShare(solids, bed.DryGrams, bed.DegradableGrams);
         _bedDestroyed[f] = Hydrolysis.DestroyedGrams(bed.DegradableGrams, rate, step.Hours);
         AddRespiration(b, _bedDestroyed[f] / step.Hours);
+        double slow = Hydrolysis.DestroyedGrams(1, rate, step.Hours);
+        double fast = Hydrolysis.Approach(solids.FastLeachRatePerDay, step.Hours);
+        SetAcidShares(basins.PH[b]);
         for (int e = 0; e < Element.Count; e++)
         {
-            double released = Hydrolysis.ReleasedGrams(
-                solids, e, bed.ElementGrams[e], remaining, rate, basins.PH[b], step.Hours);
+            double released = bed.ElementGrams[e] * Hydrolysis.MobileShare(_freshShare[e], remaining) * (Hydrolysis.IsFast(e) ? fast : slow);
             _bedReleased[(f * Element.Count) + e] = released;
-            step.Add(b, Substance.DissolvedOf(e), released / step.Hours);
+            step.Add(b, DissolvedOf[e], released / step.Hours);
         }
     }
 

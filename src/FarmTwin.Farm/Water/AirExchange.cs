@@ -16,19 +16,23 @@ public sealed class AirExchange
     // A line about the wrong point is drawn again when it misses the carbon dioxide by more than this share.
     private const double CarbonTolerance = 0.01;
 
+    // Last Newton steps in ln h that are small enough, each leaving an error of its square: 1e-4 of the CO2 about which a line is drawn,
+    // which is far within what the line is allowed to miss, and 4e-10 of the pH at the end.
+    private const double LineTolerance = 0.01;
+    private const double EndTolerance = 3e-5;
+
     private readonly FarmContext _farm;
     private readonly double[] _oxygen;
     private readonly double[] _oxygenSaturation;
     private readonly double[] _carbonDioxide;
     private readonly double[] _carbonDioxideSaturation;
-    private readonly CarbonateConstants[] _constants;
     private readonly double[] _referenceCarbon;
     private readonly double[] _referenceCarbonDioxide;
     private readonly double[] _slope;
-    private readonly double[] _strength;
+    private readonly EndWater[] _end;
+    private readonly CarbonateRoot[] _found;
     private readonly double[] _baseSource;
     private readonly double[] _baseLoss;
-    private readonly CarbonateState[] _found;
 
     /// <summary>Makes the process.</summary>
     public AirExchange(FarmContext farm)
@@ -40,14 +44,13 @@ public sealed class AirExchange
         _oxygenSaturation = new double[count];
         _carbonDioxide = new double[count];
         _carbonDioxideSaturation = new double[count];
-        _constants = new CarbonateConstants[count];
         _referenceCarbon = new double[count];
         _referenceCarbonDioxide = new double[count];
         _slope = new double[count];
-        _strength = new double[count];
+        _end = new EndWater[count];
+        _found = new CarbonateRoot[count];
         _baseSource = new double[count];
         _baseLoss = new double[count];
-        _found = new CarbonateState[count];
     }
 
     /// <summary>Adds what air and source water bring.</summary>
@@ -59,7 +62,6 @@ public sealed class AirExchange
         for (int b = 0; b < basins.Count; b++)
         {
             double celsius = basins.Celsius[b];
-            _constants[b] = CarbonateConstants.At(celsius);
             double airFlow = parts.Basins[b].AirLitresPerMinute * CubicMetresPerHourPerLitrePerMinute * basins.AirShare[b];
             double open = parts.Basins[b].SurfaceSquareMetres * (1 - parts.Basins[b].CoveredShare);
             double diffuser = 0;
@@ -72,7 +74,7 @@ public sealed class AirExchange
                 diffuser = standard * _farm.Warmth.OxygenTransfer(b)
                     * (solids ? parts.Aeration.AlphaSolidsWater : parts.Aeration.AlphaClearWater);
                 diffuserCarbonDioxide = Aeration.CarbonDioxideConductanceLitresPerHour(
-                    diffuser, airFlow, celsius, _constants[b], parts.Aeration);
+                    diffuser, airFlow, celsius, _farm.Chemistry.Constants(b), parts.Aeration);
             }
 
             _oxygen[b] = diffuser + Aeration.SurfaceOxygenConductanceLitresPerHour(open, parts.Aeration);
@@ -106,7 +108,8 @@ public sealed class AirExchange
 
             // What is known of the step's end: the ions. The last carbon serves as the first point about which CO2 is linearized.
             double carbon = basins.Grams[at] / Math.Max(basins.Litres[b], litres);
-            Linearize(b, carbon, EndState(b, carbon / UnitConstants.AtomicWeight.Carbon));
+            _end[b] = WaterAtEnd(b);
+            Linearize(b, carbon, EndState(b, carbon, _farm.Chemistry.Hydrogen(b), LineTolerance));
         }
 
         // Where water of another alkalinity arrives (after a dose, at a coupled valve), the last carbon is far from the end's, and the
@@ -143,10 +146,9 @@ public sealed class AirExchange
             }
 
             double carbon = step.Concentration[WaterStep.At(b, Substance.InorganicCarbon)];
-            CarbonateState state = EndState(b, carbon / UnitConstants.AtomicWeight.Carbon);
-            basins.PH[b] = state.PH;
+            CarbonateRoot state = EndState(b, carbon, _found[b].Hydrogen, EndTolerance);
+            basins.PH[b] = CarbonateSystem.PHOf(state.Hydrogen);
             basins.CarbonDioxideMoles[b] = state.CarbonDioxideMolesPerLitre;
-            _found[b] = state;
             double line = _referenceCarbonDioxide[b] + (_slope[b] * (carbon - _referenceCarbon[b]) / UnitConstants.AtomicWeight.Carbon);
             missed |= Math.Abs(line - state.CarbonDioxideMolesPerLitre)
                 > CarbonTolerance * (state.CarbonDioxideMolesPerLitre + _carbonDioxideSaturation[b]);
@@ -155,7 +157,7 @@ public sealed class AirExchange
         return missed;
     }
 
-    private void Linearize(int b, double carbon, in CarbonateState state)
+    private void Linearize(int b, double carbon, in CarbonateRoot state)
     {
         WaterStep step = _farm.Step;
         int at = WaterStep.At(b, Substance.InorganicCarbon);
@@ -249,14 +251,39 @@ public sealed class AirExchange
         }
     }
 
-    // Carbonate system with the ions solved for the end of the step.
-    private CarbonateState EndState(int basin, double carbonMolesPerLitre)
+    // What the ions solved for the end of the step leave to the carbon: it is the same in all passes.
+    private EndWater WaterAtEnd(int basin)
     {
         Ions ions = Basins.IonsOf(_farm.Step.Concentration.AsSpan(basin * Substance.Columns, Substance.Columns), 1);
         double alkalinity = Alkalinity.EquivalentsPerLitre(ions);
         _farm.State.Basins.Alkalinity[basin] = alkalinity;
-        _strength[basin] = IonicStrength.MolesPerLitre(ions);
-        double guess = _farm.State.Basins.PH[basin] > 0 ? _farm.State.Basins.PH[basin] : 7;
-        return CarbonateSystem.Solve(alkalinity, carbonMolesPerLitre, ions.P, ions.TAN, _constants[basin], _strength[basin], guess);
+        return new EndWater(
+            alkalinity, ions.P, ions.TAN, new EffectiveConstants(_farm.Chemistry.Constants(basin), IonicStrength.MolesPerLitre(ions)));
+    }
+
+    // Carbonate system with the ions solved for the end of the step.
+    private CarbonateRoot EndState(int basin, double carbonGramsPerLitre, double hydrogenGuess, double tolerance)
+    {
+        ref readonly EndWater end = ref _end[basin];
+        _found[basin] = CarbonateSystem.SolveWith(
+            end.Alkalinity,
+            carbonGramsPerLitre / UnitConstants.AtomicWeight.Carbon,
+            end.Phosphorus,
+            end.Tan,
+            in end.Constants,
+            hydrogenGuess,
+            tolerance);
+        return _found[basin];
+    }
+
+    private readonly struct EndWater(double alkalinity, double phosphorus, double tan, EffectiveConstants constants)
+    {
+        public readonly EffectiveConstants Constants = constants;
+
+        public double Alkalinity { get; } = alkalinity;
+
+        public double Phosphorus { get; } = phosphorus;
+
+        public double Tan { get; } = tan;
     }
 }

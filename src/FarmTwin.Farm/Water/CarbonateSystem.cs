@@ -34,11 +34,28 @@ public static class CarbonateSystem
     public static CarbonateState Solve(double alkalinityEquivalentsPerLitre, double inorganicCarbonMolesPerLitre,
         double phosphorusMolesPerLitre, double tanMolesPerLitre, in CarbonateConstants constants, double ionicStrength, double pHGuess)
     {
-        var k = new EffectiveConstants(in constants, ionicStrength);
+        CarbonateRoot root = SolveWith(alkalinityEquivalentsPerLitre, inorganicCarbonMolesPerLitre, phosphorusMolesPerLitre,
+            tanMolesPerLitre, new EffectiveConstants(in constants, ionicStrength), HydrogenOf(pHGuess), StepTolerance);
+        return new CarbonateState(PHOf(root.Hydrogen), root.CarbonDioxideMolesPerLitre, root.SlopeOfCarbonDioxide);
+    }
+
+    /// <summary>Activity of H at a pH, 10^-pH.</summary>
+    /// <param name="pH">pH as a meter reads it.</param>
+    public static double HydrogenOf(double pH) => Math.Exp(-pH * LogarithmOfTen);
+
+    /// <summary>pH of an activity of H.</summary>
+    /// <param name="hydrogen">Activity of H.</param>
+    public static double PHOf(double hydrogen) => -Math.Log(hydrogen) / LogarithmOfTen;
+
+    // The same where the activities and a first guess are at hand, which hold most of its cost. The last Newton step in ln h is below
+    // the tolerance and leaves an error of about its square.
+    internal static CarbonateRoot SolveWith(double alkalinityEquivalentsPerLitre, double inorganicCarbonMolesPerLitre,
+        double phosphorusMolesPerLitre, double tanMolesPerLitre, in EffectiveConstants k, double hydrogenGuess, double tolerance)
+    {
         double carbon = Math.Max(0, inorganicCarbonMolesPerLitre);
         double low = HydrogenAtHighestPH;
         double high = HydrogenAtLowestPH;
-        double h = Math.Exp(-pHGuess * LogarithmOfTen);
+        double h = hydrogenGuess;
         if (!(h > low && h < high))
         {
             h = NeutralHydrogen;
@@ -65,7 +82,7 @@ public static class CarbonateSystem
                 + (phosphateCharges * (1 - phosphate)) + (ammoniaCharges * (1 - ammonia));
             double step = excess / buffer;
             double factor = 1 + (step * (1 + (0.5 * step)));
-            if (Math.Abs(step) < StepTolerance)
+            if (Math.Abs(step) < tolerance)
             {
                 h *= factor;
                 break;
@@ -92,11 +109,11 @@ public static class CarbonateSystem
 
         if (double.IsNaN(excess))
         {
-            return new CarbonateState(double.NaN, double.NaN, double.NaN);
+            return new CarbonateRoot(double.NaN, double.NaN, double.NaN);
         }
 
         double share = h * h / ((h * (h + k.K1)) + k.K1K2);
-        return new CarbonateState(-Math.Log(h) / LogarithmOfTen, carbon * share, share * (1 + (carbon * charges * charges / buffer)));
+        return new CarbonateRoot(h, carbon * share, share * (1 + (carbon * charges * charges / buffer)));
     }
 
     /// <summary>Solves for pH and inorganic carbon at fixed alkalinity and carbon dioxide: water that air (or a gas) has

@@ -12,12 +12,14 @@ public sealed class DoseProcess
 {
     private readonly FarmContext _farm;
     private readonly double[] _given;
+    private readonly bool[] _isLast;
 
     /// <summary>Makes the process.</summary>
     public DoseProcess(FarmContext farm)
     {
         ArgumentNullException.ThrowIfNull(farm);
         _farm = farm;
+        _isLast = new bool[farm.Parts.Basins.Length];
         _given = new double[farm.Parts.Basins.Length * DoseState.Columns];
     }
 
@@ -28,8 +30,14 @@ public sealed class DoseProcess
         DoseState state = _farm.State.Doses;
         for (int b = 0; b < step.BasinCount; b++)
         {
+            if (!state.IsDripping[b])
+            {
+                continue;
+            }
+
             double left = state.SecondsLeft(b, step.FromSeconds);
             double share = left > 0 ? Math.Min(1, (step.ToSeconds - step.FromSeconds) / left) : 1;
+            _isLast[b] = share >= 1;
             bool wet = _farm.Network.LitresAfter[b] > 0;
             for (int s = 0; s < DoseState.Columns; s++)
             {
@@ -47,13 +55,28 @@ public sealed class DoseProcess
     public void Commit()
     {
         DoseState state = _farm.State.Doses;
-        for (int i = 0; i < _given.Length; i++)
+        for (int b = 0; b < _isLast.Length; b++)
         {
-            if (_given[i] > 0)
+            if (!state.IsDripping[b])
             {
-                state.Grams[i] -= _given[i];
-                _farm.State.Books.PostWaterFromOutside(Door.Dosing, i % DoseState.Columns, _given[i]);
+                continue;
             }
+
+            double rest = 0;
+            for (int s = 0; s < DoseState.Columns; s++)
+            {
+                int i = (b * DoseState.Columns) + s;
+                if (_given[i] > 0)
+                {
+                    state.Grams[i] -= _given[i];
+                    _farm.State.Books.PostWaterFromOutside(Door.Dosing, s, _given[i]);
+                }
+
+                rest += state.Grams[i];
+            }
+
+            // A basin that is dry gets nothing: what is left waits for water.
+            state.IsDripping[b] = !_isLast[b] || rest > 0;
         }
     }
 }

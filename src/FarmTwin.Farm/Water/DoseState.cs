@@ -11,6 +11,7 @@ public sealed class DoseState
     {
         Grams = new double[basins * Columns];
         UntilSeconds = new long[basins];
+        IsDripping = new bool[basins];
     }
 
     /// <summary>Still to come, g, [basin × <see cref="Columns"/> + substance].</summary>
@@ -19,10 +20,14 @@ public sealed class DoseState
     /// <summary>When the drip of each basin ends, seconds of the season.</summary>
     public long[] UntilSeconds { get; }
 
+    /// <summary>Whether anything is still to come into each basin.</summary>
+    public bool[] IsDripping { get; }
+
     /// <summary>Adds to the drip of a basin and lets it run at least until a time.</summary>
     public void Add(int basin, int substance, double grams, long untilSeconds)
     {
         Grams[(basin * Columns) + substance] += grams;
+        IsDripping[basin] = true;
         UntilSeconds[basin] = Math.Max(UntilSeconds[basin], untilSeconds);
     }
 
@@ -35,5 +40,6 @@ public sealed class DoseState
         ArgumentNullException.ThrowIfNull(other);
         other.Grams.CopyTo(Grams, 0);
         other.UntilSeconds.CopyTo(UntilSeconds, 0);
+        other.IsDripping.CopyTo(IsDripping, 0);
     }
 }

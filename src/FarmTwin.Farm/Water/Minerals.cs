@@ -16,6 +16,7 @@ public static class Minerals
 
     /// <summary>Third dissociation of phosphoric acid at 25 °C, -log10 (PHREEQC data base).</summary>
     private const double PhosphatePKa3 = 12.346;
+    private static readonly double PhosphateK3 = Math.Pow(10, -PhosphatePKa3);
 
     /// <summary>Rate at which a store of calcium carbonate dissolves, 1/h: zero at and above saturation.</summary>
     /// <param name="calciteSaturationIndex">From <see cref="CarbonateSystem.CalciteSaturationIndex"/>; minus infinity is
@@ -35,16 +36,23 @@ public static class Minerals
     /// <param name="ionicStrength">mol/L.</param>
     /// <param name="parameters">Parameters.</param>
     public static double CalciumPhosphateSaturationIndex(double calciumMolesPerLitre, double phosphorusMolesPerLitre, double pH,
-        in CarbonateConstants constants, double ionicStrength, MineralParameters parameters)
+        in CarbonateConstants constants, double ionicStrength, MineralParameters parameters) =>
+        Math.Log10(CalciumPhosphateActivityProduct(
+            calciumMolesPerLitre, phosphorusMolesPerLitre, CarbonateSystem.HydrogenOf(pH), new EffectiveConstants(in constants, ionicStrength)))
+            - parameters.CalciumPhosphateLogSolubility;
+
+    /// <summary>Ion product of amorphous calcium phosphate, {Ca}³{PO4}².</summary>
+    internal static double CalciumPhosphateActivityProduct(
+        double calciumMolesPerLitre, double phosphorusMolesPerLitre, double hydrogen, in EffectiveConstants k)
     {
-        var k = new EffectiveConstants(in constants, ionicStrength);
-        double h = Math.Exp(-pH * CarbonateConstants.LogarithmOfTen);
-        double gamma2 = DaviesActivity.Divalent(ionicStrength, constants.DebyeHuckel);
-        double hydrogenPhosphate = gamma2 * phosphorusMolesPerLitre * k.Phosphate / (h + k.Phosphate);
+        double gamma1 = 1 / k.InverseGamma1;
+        double gamma2 = gamma1 * gamma1 * gamma1 * gamma1;
+        double calcium = gamma2 * calciumMolesPerLitre;
+        double hydrogenPhosphate = gamma2 * phosphorusMolesPerLitre * k.Phosphate / (hydrogen + k.Phosphate);
 
         // HPO4 = PO4 + H; the activity of PO4 itself, so no coefficient of charge three enters.
-        double logPhosphate = Math.Log10(hydrogenPhosphate) + pH - PhosphatePKa3;
-        return (3 * Math.Log10(gamma2 * calciumMolesPerLitre)) + (2 * logPhosphate) - parameters.CalciumPhosphateLogSolubility;
+        double phosphate = hydrogenPhosphate * PhosphateK3 / hydrogen;
+        return calcium * calcium * calcium * phosphate * phosphate;
     }
 
     /// <summary>Rate at which dissolved phosphate precipitates, 1/h of the phosphate: zero at and below saturation.</summary>

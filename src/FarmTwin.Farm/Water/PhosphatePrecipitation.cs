@@ -11,6 +11,7 @@ public sealed class PhosphatePrecipitation
         Minerals.CalciumPerPhosphorus * UnitConstants.AtomicWeight.Calcium / UnitConstants.AtomicWeight.Phosphorus;
 
     private readonly FarmContext _farm;
+    private readonly double _inverseSolubility;
     private readonly double[] _precipitation;
     private readonly double[] _calciumLoss;
     private readonly double[] _dissolving;
@@ -21,6 +22,7 @@ public sealed class PhosphatePrecipitation
         ArgumentNullException.ThrowIfNull(farm);
         _farm = farm;
         int count = farm.Parts.Basins.Length;
+        _inverseSolubility = Math.Pow(10, -farm.Parts.Minerals.CalciumPhosphateLogSolubility);
         _precipitation = new double[count];
         _calciumLoss = new double[count];
         _dissolving = new double[count];
@@ -41,13 +43,11 @@ public sealed class PhosphatePrecipitation
                 continue;
             }
 
-            Ions ions = basins.IonsOf(b);
-            CarbonateConstants constants = CarbonateConstants.At(basins.Celsius[b]);
-            double strength = IonicStrength.MolesPerLitre(ions);
-            double phosphate = basins.Grams[WaterStep.At(b, Substance.Phosphorus)];
-            if (phosphate > 0 && ions.Ca > 0)
+            double phosphorus = basins.Grams[WaterStep.At(b, Substance.Phosphorus)];
+            double calcium = basins.Grams[WaterStep.At(b, Substance.Calcium)];
+            if (phosphorus > 0 && calcium > 0)
             {
-                Phosphate(b, ions, constants, strength, step);
+                Phosphate(b, phosphorus, calcium, step);
             }
         }
     }
@@ -87,19 +87,20 @@ public sealed class PhosphatePrecipitation
 
     // Phosphorus falls out as a first-order loss; calcium follows at the mineral's ratio, as a loss of its own so that neither
     // can go below zero. The two are booked as they were solved.
-    private void Phosphate(int b, in Ions ions, in CarbonateConstants constants, double strength, WaterStep step)
+    private void Phosphate(int b, double phosphorus, double calcium, WaterStep step)
     {
         Basins basins = _farm.State.Basins;
-        double index = Minerals.CalciumPhosphateSaturationIndex(
-            ions.Ca, ions.P, basins.PH[b], constants, strength, _farm.Parts.Minerals);
-        double perHour = Minerals.CalciumPhosphatePrecipitationPerHour(index, _farm.Parts.Minerals);
-        if (perHour > 0)
+        double saturation = _inverseSolubility * Minerals.CalciumPhosphateActivityProduct(
+            calcium / (basins.Litres[b] * UnitConstants.AtomicWeight.Calcium),
+            phosphorus / (basins.Litres[b] * UnitConstants.AtomicWeight.Phosphorus),
+            _farm.Chemistry.Hydrogen(b),
+            in _farm.Chemistry.Effective(b));
+        double perHour = _farm.Parts.Minerals.CalciumPhosphatePerHour;
+        if (saturation > 1)
         {
-            double litres = _farm.Network.LitresAfter[b];
-            double phosphorus = basins.Grams[WaterStep.At(b, Substance.Phosphorus)];
-            double calcium = basins.Grams[WaterStep.At(b, Substance.Calcium)];
-            _precipitation[b] = perHour * litres;
-            _calciumLoss[b] = perHour * litres * Math.Min(1, phosphorus * CalciumPerPhosphorusGrams / calcium);
+            double litres = perHour * (1 - (1 / Root(saturation))) * _farm.Network.LitresAfter[b];
+            _precipitation[b] = litres;
+            _calciumLoss[b] = litres * Math.Min(1, phosphorus * CalciumPerPhosphorusGrams / calcium);
             step.Lose(b, Substance.Phosphorus, _precipitation[b]);
             step.Lose(b, Substance.Calcium, _calciumLoss[b]);
             return;
@@ -111,9 +112,12 @@ public sealed class PhosphatePrecipitation
             return;
         }
 
-        double back = _farm.Parts.Minerals.CalciumPhosphatePerHour * (1 - Math.Exp(CarbonateConstants.LogarithmOfTen * index / Minerals.CalciumPhosphateIons));
+        double back = perHour * (1 - Root(saturation));
         _dissolving[b] = store * (1 - Math.Exp(-back * step.Hours));
         step.Add(b, Substance.Phosphorus, _dissolving[b] / step.Hours);
         step.Add(b, Substance.Calcium, _dissolving[b] * CalciumPerPhosphorusGrams / step.Hours);
     }
+
+    // Saturation an ion: the law of Minerals.CalciumPhosphatePrecipitationPerHour without a logarithm on the way.
+    private static double Root(double saturation) => Math.Pow(saturation, 1.0 / Minerals.CalciumPhosphateIons);
 }
