@@ -55,12 +55,12 @@ public static class Hydrolysis
 
     /// <summary>Share of an element of fresh solids that can dissolve; of P and Ca it depends on pH.</summary>
     /// <param name="parameters">Solids parameters.</param>
-    /// <param name="element">Index as in <see cref="SolidsElement"/>.</param>
+    /// <param name="element">Index as in <see cref="Element"/>.</param>
     /// <param name="pH">pH of the water around the solids.</param>
     public static double FreshMobileShare(SolidsParameters parameters, int element, double pH) => element switch
     {
-        SolidsElement.Phosphorus => PhosphorusShare(parameters, pH),
-        SolidsElement.Calcium => CalciumShare(parameters, PhosphorusShare(parameters, pH)),
+        Element.Phosphorus => PhosphorusShare(parameters, pH),
+        Element.Calcium => CalciumShare(parameters, PhosphorusShare(parameters, pH)),
         _ => parameters.MobileShares[element],
     };
 
@@ -86,7 +86,7 @@ public static class Hydrolysis
     /// <see cref="LeachedGrams"/> holds it back where the original content is known.
     /// </remarks>
     /// <param name="parameters">Solids parameters.</param>
-    /// <param name="element">Index as in <see cref="SolidsElement"/>.</param>
+    /// <param name="element">Index as in <see cref="Element"/>.</param>
     /// <param name="contentGrams">Element held, g.</param>
     /// <param name="remainingShare">q at the start of the step, from <see cref="RemainingShare"/>.</param>
     /// <param name="ratePerHour">From <see cref="RatePerHour"/>, 1/h.</param>
@@ -102,7 +102,7 @@ public static class Hydrolysis
 
     /// <summary>Grams of K, Na or Cl that leach over a step where the original content is known: down to 1 − f of it.</summary>
     /// <param name="parameters">Solids parameters.</param>
-    /// <param name="element">Index as in <see cref="SolidsElement"/>.</param>
+    /// <param name="element">Index as in <see cref="Element"/>.</param>
     /// <param name="contentGrams">Element held, g.</param>
     /// <param name="originalGrams">Element held when the solids were fresh, g.</param>
     /// <param name="hours">Length of the step, h.</param>
@@ -114,7 +114,7 @@ public static class Hydrolysis
     /// on the way to the dissolved share of their pH.
     /// </summary>
     /// <param name="parameters">Solids parameters.</param>
-    /// <param name="element"><see cref="SolidsElement.Phosphorus"/> or <see cref="SolidsElement.Calcium"/>.</param>
+    /// <param name="element"><see cref="Element.Phosphorus"/> or <see cref="Element.Calcium"/>.</param>
     /// <param name="contentGrams">Element on the solids, g.</param>
     /// <param name="dissolvedGrams">Element in the tank's water, g: the most that can fall back.</param>
     /// <param name="originalGrams">Element on the same solids when fresh, g; content + dissolved where that is not known.</param>
@@ -148,7 +148,7 @@ public static class Hydrolysis
 
     /// <summary>Whether an element leaches at its own fast rate (K, Na, Cl).</summary>
     public static bool IsFast(int element) =>
-        element is SolidsElement.Potassium or SolidsElement.Sodium or SolidsElement.Chloride;
+        element is Element.Potassium or Element.Sodium or Element.Chloride;
 
     private static double PhosphorusShare(SolidsParameters parameters, double pH) =>
         parameters.PhosphorusBaseShare + (parameters.PhosphorusAcidShare

@@ -19,7 +19,7 @@ public sealed record SolidsParameters
     /// <summary>Share of each class that a bead bed keeps in a pass.</summary>
     public ReadOnlySpan<double> CapturePerPass => _captures;
 
-    /// <summary>Share of each element (<see cref="SolidsElement"/> order) that can ever dissolve; P and Ca are 0 here, their share follows pH.</summary>
+    /// <summary>Share of each element (<see cref="Element"/> order) that can ever dissolve; P and Ca are 0 here, their share follows pH.</summary>
     public ReadOnlySpan<double> MobileShares => _mobileShares;
 
     /// <summary>Hydrolysis of degradable volatile solids at 20 °C with oxygen, 1/d.</summary>

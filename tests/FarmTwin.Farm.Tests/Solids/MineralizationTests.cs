@@ -171,8 +171,8 @@ public sealed class MineralizationTests
         {
             double share = MineralizationTank.BlanketShare(Parameters, 4, i / 40.0);
             sum += Denitrification.SettledLossGrams(Parameters, ref blanket, 100, 1000, share, 10, 1);
-            sum += Hydrolysis.ReleasedGrams(Solids, SolidsElement.Nitrogen, 5, 0.5, 0.01, 7, 1);
-            sum += Hydrolysis.EquilibriumReleaseGrams(Solids, SolidsElement.Calcium, 5, 1, 6, 6, 1);
+            sum += Hydrolysis.ReleasedGrams(Solids, Element.Nitrogen, 5, 0.5, 0.01, 7, 1);
+            sum += Hydrolysis.EquilibriumReleaseGrams(Solids, Element.Calcium, 5, 1, 6, 6, 1);
             sum += BeadBed.CaptureConductanceLitresPerHour(Solids, 2, 100);
             state = state.Advance(Parameters, 1, false, blanket);
         }

@@ -24,7 +24,7 @@ public sealed class SolidsTests
             int hours = (int)PublishedTable.Number(row, "day") * 24;
             for (int i = 0; i < hours; i++)
             {
-                Step(ref dry, ref degradable, ref nitrogen, SolidsElement.Nitrogen, 25, 1);
+                Step(ref dry, ref degradable, ref nitrogen, Element.Nitrogen, 25, 1);
             }
 
             Assert.Equal(PublishedTable.Number(row, "volatileDestroyed"), 10 - dry, 0.01 * PublishedTable.Number(row, "volatileDestroyed"));
@@ -37,7 +37,7 @@ public sealed class SolidsTests
     {
         // Rate and plateau are fitted to these three points, so this checks the integration, not the model.
         double dry = 1, degradable = FreshDegradable, soluble = 181;
-        double nitrogen = (908 - 181) / Parameters.MobileShares[SolidsElement.Nitrogen];
+        double nitrogen = (908 - 181) / Parameters.MobileShares[Element.Nitrogen];
         double held = nitrogen;
         SolidsParameters fitted = Parameters with { HydrolysisRatePerDay = 0.175 };
         double rate = Hydrolysis.RatePerHour(fitted, 20, 6);
@@ -49,7 +49,7 @@ public sealed class SolidsTests
                 for (int hour = 0; hour < 24; hour++)
                 {
                     double q = Hydrolysis.RemainingShare(fitted, dry, degradable);
-                    held -= Hydrolysis.ReleasedGrams(fitted, SolidsElement.Nitrogen, held, q, rate, 7, 1);
+                    held -= Hydrolysis.ReleasedGrams(fitted, Element.Nitrogen, held, q, rate, 7, 1);
                     double destroyed = Hydrolysis.DestroyedGrams(degradable, rate, 1);
                     dry -= destroyed;
                     degradable -= destroyed;
@@ -92,11 +92,11 @@ public sealed class SolidsTests
     {
         (from young in Gen.Double[0.01, 10] from old in Gen.Double[0.01, 10] from q in Gen.Double[0, 1] select (young, old, q)).Sample(t =>
         {
-            double f = Parameters.MobileShares[SolidsElement.Magnesium];
+            double f = Parameters.MobileShares[Element.Magnesium];
             double degradable = FreshDegradable * (t.young + (t.q * t.old));
             double dry = ((1 - FreshDegradable) * (t.young + t.old)) + degradable;
             double content = t.young + (t.old * (1 - f + (f * t.q)));
-            double mobile = content * Hydrolysis.MobileShare(Parameters, SolidsElement.Magnesium, Hydrolysis.RemainingShare(Parameters, dry, degradable));
+            double mobile = content * Hydrolysis.MobileShare(Parameters, Element.Magnesium, Hydrolysis.RemainingShare(Parameters, dry, degradable));
             return Math.Abs(mobile - (f * (t.young + (t.q * t.old)))) < 1e-9 * content
                 && Math.Abs(Hydrolysis.OriginalDryMatterGrams(Parameters, dry, degradable) - t.young - t.old) < 1e-9 * dry;
         });
@@ -106,10 +106,10 @@ public sealed class SolidsTests
     public void Release_does_not_depend_on_the_step()
     {
         double dry = 10, degradable = 10 * FreshDegradable, nitrogen = 0.4, dryFine = dry, degradableFine = degradable, nitrogenFine = nitrogen;
-        Step(ref dry, ref degradable, ref nitrogen, SolidsElement.Nitrogen, 25, 24);
+        Step(ref dry, ref degradable, ref nitrogen, Element.Nitrogen, 25, 24);
         for (int i = 0; i < 1440; i++)
         {
-            Step(ref dryFine, ref degradableFine, ref nitrogenFine, SolidsElement.Nitrogen, 25, 1.0 / 60);
+            Step(ref dryFine, ref degradableFine, ref nitrogenFine, Element.Nitrogen, 25, 1.0 / 60);
         }
 
         Assert.Equal(nitrogen, nitrogenFine, 1e-12);
@@ -119,21 +119,21 @@ public sealed class SolidsTests
     [Fact]
     public void Phosphorus_dissolves_as_the_tank_turns_acid_and_falls_back_when_it_is_limed()
     {
-        Assert.Equal(0.475, Hydrolysis.FreshMobileShare(Parameters, SolidsElement.Phosphorus, 5.6), 1e-12);
-        Assert.Equal(0.575, Hydrolysis.FreshMobileShare(Parameters, SolidsElement.Calcium, 5.6), 1e-12);
+        Assert.Equal(0.475, Hydrolysis.FreshMobileShare(Parameters, Element.Phosphorus, 5.6), 1e-12);
+        Assert.Equal(0.575, Hydrolysis.FreshMobileShare(Parameters, Element.Calcium, 5.6), 1e-12);
         double solid = 10, dissolved = 0;
         for (int hour = 0; hour < 24 * 40; hour++)
         {
-            double released = Hydrolysis.EquilibriumReleaseGrams(Parameters, SolidsElement.Phosphorus, solid, dissolved, 10, hour < 480 ? 5.2 : 7.5, 1);
+            double released = Hydrolysis.EquilibriumReleaseGrams(Parameters, Element.Phosphorus, solid, dissolved, 10, hour < 480 ? 5.2 : 7.5, 1);
             solid -= released;
             dissolved += released;
             if (hour == 479)
             {
-                Assert.Equal(10 * Hydrolysis.FreshMobileShare(Parameters, SolidsElement.Phosphorus, 5.2), dissolved, 0.2);
+                Assert.Equal(10 * Hydrolysis.FreshMobileShare(Parameters, Element.Phosphorus, 5.2), dissolved, 0.2);
             }
         }
 
-        Assert.Equal(10 * Hydrolysis.FreshMobileShare(Parameters, SolidsElement.Phosphorus, 7.5), dissolved, 0.2);
+        Assert.Equal(10 * Hydrolysis.FreshMobileShare(Parameters, Element.Phosphorus, 7.5), dissolved, 0.2);
         Assert.Equal(10, solid + dissolved, 1e-9);
     }
 
@@ -143,11 +143,11 @@ public sealed class SolidsTests
         double potassium = 1;
         for (int hour = 0; hour < 48; hour++)
         {
-            potassium -= Hydrolysis.LeachedGrams(Parameters, SolidsElement.Potassium, potassium, 1, 1);
+            potassium -= Hydrolysis.LeachedGrams(Parameters, Element.Potassium, potassium, 1, 1);
         }
 
         Assert.Equal(0.1 + (0.9 * Math.Exp(-1)), potassium, 1e-9);
-        Assert.True(Hydrolysis.FreshMobileShare(Parameters, SolidsElement.Iron, 7) <= 0.05);
+        Assert.True(Hydrolysis.FreshMobileShare(Parameters, Element.Iron, 7) <= 0.05);
     }
 
     [Fact]
