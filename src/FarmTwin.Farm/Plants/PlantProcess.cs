@@ -20,7 +20,8 @@ public sealed class PlantProcess
     private readonly FarmContext _farm;
     private readonly int _crops;
     private readonly int _nurseryBasin;
-    private readonly int[] _placeBasin;
+    private readonly GrowingPlaces _places;
+    private readonly WettedSurfaces _surfaces;
     private readonly int[] _laneCrop;
     private readonly double[] _planned;
     private readonly double[] _canopy;
@@ -37,13 +38,9 @@ public sealed class PlantProcess
         _farm = farm;
         FarmParts parts = farm.Parts;
         _crops = Math.Max(1, parts.Crops.Length);
-        _nurseryBasin = parts.Farm.Nursery is { } nursery ? parts.BasinIndex(nursery.Water) : -1;
-        _placeBasin =
-        [
-            _nurseryBasin,
-            .. parts.Farm.Troughs.Values.Select(t => parts.BasinIndex(t.Basin)),
-            .. parts.Farm.Lanes.Values.Select(l => parts.BasinIndex(l.Basin)),
-        ];
+        _places = new GrowingPlaces(farm);
+        _surfaces = new WettedSurfaces(farm, _places);
+        _nurseryBasin = _places.BasinOf(0);
         _laneCrop = [.. parts.Farm.Lanes.Values.Select(l => Array.IndexOf(parts.CropNames, l.Crop))];
         int basins = parts.Basins.Length;
         _planned = new double[basins * UptakeAmounts.Count];
@@ -54,6 +51,9 @@ public sealed class PlantProcess
         _chloride = new double[basins];
         _transpiration = new double[basins];
     }
+
+    /// <summary>Every surface that carries a film.</summary>
+    public WettedSurfaces Surfaces => _surfaces;
 
     /// <summary>Crop of each lane.</summary>
     public IReadOnlyList<int> LaneCrop => _laneCrop;
@@ -197,14 +197,14 @@ public sealed class PlantProcess
     {
         GrowingState growing = _farm.State.Growing;
         Refresh();
-        for (int place = 0; place < _placeBasin.Length; place++)
+        for (int place = 0; place < _places.Count; place++)
         {
-            int basin = _placeBasin[place];
+            int basin = _places.BasinOf(place);
             if (basin >= 0)
             {
-                for (int i = 0; i < LotCount(place); i++)
+                for (int i = 0; i < _places.LotCount(place); i++)
                 {
-                    SettleLot(LotAt(place, i), basin);
+                    SettleLot(_places.LotAt(place, i), basin);
                 }
             }
         }
@@ -229,18 +229,18 @@ public sealed class PlantProcess
             }
         }
 
-        for (int place = 0; place < _placeBasin.Length; place++)
+        for (int place = 0; place < _places.Count; place++)
         {
-            int basin = _placeBasin[place];
+            int basin = _places.BasinOf(place);
             if (basin < 0)
             {
                 continue;
             }
 
-            RootZone root = RootZoneOf(basin);
-            for (int i = 0; i < LotCount(place); i++)
+            RootZone root = RootZone.Of(_farm.State.Basins, basin, _farm.Parts.Plants);
+            for (int i = 0; i < _places.LotCount(place); i++)
             {
-                PlantLot lot = LotAt(place, i);
+                PlantLot lot = _places.LotAt(place, i);
                 if (lot.IsEmpty)
                 {
                     continue;
@@ -260,18 +260,18 @@ public sealed class PlantProcess
 
         growing.Changed = true;
         Refresh();
-        SetFilmAreas();
+        _surfaces.SetAreas();
     }
 
     /// <summary>Adds the plants' part of the stocks, what was taken up and not yet put into the lots included; changes nothing.</summary>
     public void AddStocks(Span<double> stocks)
     {
         AddUnsettled(stocks);
-        for (int place = 0; place < _placeBasin.Length; place++)
+        for (int place = 0; place < _places.Count; place++)
         {
-            for (int i = 0; i < LotCount(place); i++)
+            for (int i = 0; i < _places.LotCount(place); i++)
             {
-                PlantLot lot = LotAt(place, i);
+                PlantLot lot = _places.LotAt(place, i);
                 lot.Pools.AddTo(stocks);
                 if (!lot.IsEmpty)
                 {
@@ -289,94 +289,12 @@ public sealed class PlantProcess
         books.Post(door, FarmBooks.Water, sign * waterLitres);
     }
 
-    /// <summary>The water of a basin as roots meet it.</summary>
-    public RootZone RootZoneOf(int basin)
-    {
-        Basins basins = _farm.State.Basins;
-        Ions ions = basins.IonsOf(basin);
-        CarbonateConstants constants = CarbonateConstants.At(basins.Celsius[basin]);
-        double carbon = basins.Litres[basin] > 0
-            ? basins.Grams[WaterStep.At(basin, Substance.InorganicCarbon)] / basins.Litres[basin] / UnitConstants.AtomicWeight.Carbon
-            : 0;
-        double conductivity = Conductivity.MicrosiemensPerCentimetreAt25(
-            ions, carbon, basins.PH[basin], constants, IonicStrength.MolesPerLitre(ions));
-        return new RootZone(
-            basins.Celsius[basin],
-            basins.MilligramsPerLitre(basin, Substance.Oxygen),
-            conductivity / UnitConstants.GramsPerKilogram,
-            basins.PH[basin],
-            basins.MilligramsPerLitre(basin, Substance.Nitrate),
-            basins.MilligramsPerLitre(basin, Substance.Tan),
-            basins.MilligramsPerLitre(basin, Substance.Phosphorus),
-            basins.MilligramsPerLitre(basin, Substance.Potassium),
-            basins.MilligramsPerLitre(basin, Substance.Calcium),
-            basins.MilligramsPerLitre(basin, Substance.Magnesium),
-            basins.MilligramsPerLitre(basin, Substance.Sulfate),
-            basins.MilligramsPerLitre(basin, Substance.Iron)
-                * Iron.AvailableShare(IronChelate.Eddha, basins.PH[basin], _farm.Parts.Plants),
-            basins.MilligramsPerLitre(basin, Substance.Sodium),
-            basins.MilligramsPerLitre(basin, Substance.Chloride));
-    }
-
-    /// <summary>Sets every basin's film area from its walls, beads and roots; surface that is new carries no film yet.</summary>
-    public void SetFilmAreas()
-    {
-        FarmParts parts = _farm.Parts;
-        Basins basins = _farm.State.Basins;
-        for (int b = 0; b < basins.Count; b++)
-        {
-            double area = parts.Basins[b].WettedSquareMetres;
-            for (int f = 0; f < parts.Filters.Length; f++)
-            {
-                if (parts.FilterBasin[f] == b)
-                {
-                    area += parts.FilterMedia[f].PackedAreaSquareMetres(parts.Filters[f].BeadsLitres);
-                }
-            }
-
-            area += RootSquareMetres(b);
-            double old = basins.FilmSquareMetres[b];
-            if (old > 0 && area > old)
-            {
-                // New surface is bare; surface that is harvested takes its film along.
-                basins.AmmoniaOxidizers[b] *= old / area;
-                basins.NitriteOxidizers[b] *= old / area;
-            }
-
-            basins.FilmSquareMetres[b] = area;
-        }
-    }
-
-    private double RootSquareMetres(int basin)
-    {
-        double roots = 0;
-        for (int place = 1; place < _placeBasin.Length; place++)
-        {
-            if (_placeBasin[place] != basin)
-            {
-                continue;
-            }
-
-            for (int i = 0; i < LotCount(place); i++)
-            {
-                PlantLot lot = LotAt(place, i);
-                if (lot.AreaSquareMetres > 0)
-                {
-                    double growth = lot.DryGrams / lot.AreaSquareMetres / _farm.Parts.Practice.FullRootDryGrams;
-                    roots += _farm.Parts.RootSurface.FlatAreaSquareMetres(lot.AreaSquareMetres, growth);
-                }
-            }
-        }
-
-        return roots;
-    }
-
     private void AddLight(in StepLight light)
     {
         GrowingState growing = _farm.State.Growing;
         double hours = _farm.Step.Hours;
         double carbonDioxide = _farm.Parts.Farm.House.CarbonDioxidePpm;
-        for (int place = 0; place < _placeBasin.Length; place++)
+        for (int place = 0; place < _places.Count; place++)
         {
             if (place == 0 && _nurseryBasin < 0)
             {
@@ -398,7 +316,7 @@ public sealed class PlantProcess
                 }
                 else
                 {
-                    double lamps = _farm.LampPhotons[_placeBasin[place]];
+                    double lamps = _farm.LampPhotons[_places.BasinOf(place)];
                     day.AddHour(_farm.Parts.Crops[crop], hours, light.NaturalPhotons + lamps, carbonDioxide, light.AirCelsius);
                 }
             }
@@ -417,17 +335,17 @@ public sealed class PlantProcess
         Array.Clear(_planned);
         Array.Clear(_canopy);
         Array.Clear(_leaf);
-        for (int place = 0; place < _placeBasin.Length; place++)
+        for (int place = 0; place < _places.Count; place++)
         {
-            int basin = _placeBasin[place];
+            int basin = _places.BasinOf(place);
             if (basin < 0)
             {
                 continue;
             }
 
-            for (int i = 0; i < LotCount(place); i++)
+            for (int i = 0; i < _places.LotCount(place); i++)
             {
-                PlantLot lot = LotAt(place, i);
+                PlantLot lot = _places.LotAt(place, i);
                 if (lot.IsEmpty)
                 {
                     continue;
@@ -503,21 +421,5 @@ public sealed class PlantProcess
         Basins basins = _farm.State.Basins;
         basins.Litres[basin] -= litres;
         _farm.State.Books.Post(Door.PlantUptake, FarmBooks.Heat, -FarmBooks.MegajoulesOf(litres, basins.Celsius[basin]));
-    }
-
-    private int LotCount(int place)
-    {
-        GrowingState growing = _farm.State.Growing;
-        return place == 0 ? growing.Trays.Count
-            : place <= growing.Troughs.Length ? growing.Troughs[place - 1].Count
-            : growing.Lanes[place - 1 - growing.Troughs.Length].Count;
-    }
-
-    private PlantLot LotAt(int place, int index)
-    {
-        GrowingState growing = _farm.State.Growing;
-        return place == 0 ? growing.Trays[index].Lot
-            : place <= growing.Troughs.Length ? growing.Troughs[place - 1][index]
-            : growing.Lanes[place - 1 - growing.Troughs.Length][index];
     }
 }

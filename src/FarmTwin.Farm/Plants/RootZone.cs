@@ -1,3 +1,5 @@
+using FarmTwin.Farm.Water;
+
 namespace FarmTwin.Farm.Plants;
 
 /// <summary>The water at the roots, as the plants see it at midnight.</summary>
@@ -32,4 +34,34 @@ public readonly record struct RootZone(
     double AvailableIronMilligramsPerLitre,
     double SodiumMilligramsPerLitre = 0,
     double ChlorideMilligramsPerLitre = 0,
-    double WaterFactor = 1);
+    double WaterFactor = 1)
+{
+    /// <summary>The water of a basin as roots meet it.</summary>
+    public static RootZone Of(Basins basins, int basin, PlantParameters plants)
+    {
+        ArgumentNullException.ThrowIfNull(basins);
+        Ions ions = basins.IonsOf(basin);
+        CarbonateConstants constants = CarbonateConstants.At(basins.Celsius[basin]);
+        double carbon = basins.Litres[basin] > 0
+            ? basins.Grams[WaterStep.At(basin, Substance.InorganicCarbon)] / basins.Litres[basin] / UnitConstants.AtomicWeight.Carbon
+            : 0;
+        double conductivity = Conductivity.MicrosiemensPerCentimetreAt25(
+            ions, carbon, basins.PH[basin], constants, IonicStrength.MolesPerLitre(ions));
+        return new RootZone(
+            basins.Celsius[basin],
+            basins.MilligramsPerLitre(basin, Substance.Oxygen),
+            conductivity / UnitConstants.GramsPerKilogram,
+            basins.PH[basin],
+            basins.MilligramsPerLitre(basin, Substance.Nitrate),
+            basins.MilligramsPerLitre(basin, Substance.Tan),
+            basins.MilligramsPerLitre(basin, Substance.Phosphorus),
+            basins.MilligramsPerLitre(basin, Substance.Potassium),
+            basins.MilligramsPerLitre(basin, Substance.Calcium),
+            basins.MilligramsPerLitre(basin, Substance.Magnesium),
+            basins.MilligramsPerLitre(basin, Substance.Sulfate),
+            basins.MilligramsPerLitre(basin, Substance.Iron)
+                * Iron.AvailableShare(IronChelate.Eddha, basins.PH[basin], plants),
+            basins.MilligramsPerLitre(basin, Substance.Sodium),
+            basins.MilligramsPerLitre(basin, Substance.Chloride));
+    }
+}

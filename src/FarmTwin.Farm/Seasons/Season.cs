@@ -168,7 +168,7 @@ public sealed class Season
             basins.NitriteOxidizers[b] = film.NitriteOxidizersGramsCodPerSquareMetre;
         }
 
-        _day.Plants.SetFilmAreas();
+        _day.Plants.Surfaces.SetAreas();
         for (int f = 0; f < Parts.Filters.Length; f++)
         {
             int b = Parts.FilterBasin[f];
