@@ -44,6 +44,12 @@ public sealed class FlowNetwork
         _basins = [.. farm.Basins.Values];
         _from = [.. pipes.Select(p => Array.IndexOf(basinNames, p.From))];
         _to = [.. pipes.Select(p => Array.IndexOf(basinNames, p.To))];
+        if (Array.Find(PipeNames, n => farm.Pipes[n].From == farm.Pipes[n].To) is { } circle)
+        {
+            throw new DescriptionException(
+                $"pipes.{circle}: the pipe leads from '{farm.Pipes[circle].From}' back to itself; name another basin under 'from' or 'to'.");
+        }
+
         _pumped = [.. pipes.Select(p => p.Drive == PipeDrive.Pump)];
         _setFlow = [.. pipes.Select(p => p.FlowLitresPerHour)];
         _valve = [.. pipes.Select(p => p.Valve is null ? -1 : Array.IndexOf(ValveNames, p.Valve))];

@@ -132,6 +132,10 @@ public class FlowNetworkTests
     }
 
     [Fact]
+    public void A_pipe_back_to_its_own_basin_is_refused_with_its_name() =>
+        Assert.Contains("pipes.a: the pipe leads from 'tank' back to itself", Refused(["tank"], new() { ["a"] = BareFarm.Pump("tank", "tank", 100) }).Message, StringComparison.Ordinal);
+
+    [Fact]
     public void A_circle_of_overflows_is_refused_with_the_basin_and_the_cure()
     {
         DescriptionException refused = Refused(

@@ -19,8 +19,9 @@ public class FirstSeasonTests(ITestOutputHelper output)
     {
         // Quilleré et al. (1995, Agronomie 15:365-382; second hand): fish 18-32 % of feed N, plants up to 31 %, 28 % in spring and summer.
         // Yang & Kim (2020, J. Cleaner Production 274:122619; abstract): fish 21-24 % of total N, plants 9-17 %, gas 45-50 % in a leaky system.
-        // Here solids are mineralized and the water well aired: more to plants, less to gas. The bands are those spans widened by own
-        // trial runs, not measurements of such a farm.
+        // Goddek et al. (2016; second hand) assume 10 % of gas for aerated rafts; Ru et al. (2017, figure 2) have 22-23 %.
+        // Here solids are mineralized and the water well aired: more to plants, less to gas. The bands of the feed's nitrogen below are a
+        // sense of proportion for such a farm, no source.
         Ledger nitrogen = Year.State.Books[FarmBooks.Names.ToList().IndexOf("nitrogen")];
         double feed = nitrogen.TotalInBy(Door.Feed);
         double total = nitrogen.TotalIn;
