@@ -79,8 +79,9 @@ public sealed class SeasonFigures
             }
         }
 
-        string sold = fish.FirstSaleDay is { } sale
-            ? $"sales begin on day {sale:0} and come to {fish.HarvestedKg:0} kg" : "none is ready for sale";
+        string sold = fish.Survival < 0.5 ? $"{fish.Died:0} of {fish.Delivered:0} fish die"
+            : fish.FirstSaleDay is { } sale ? $"sales begin on day {sale:0} and come to {fish.HarvestedKg:0} kg"
+            : "none is ready for sale";
         return Make("biomass", $"Fish stock peaks at {peak.Value:0} kg on day {peak.Day:0}; {sold}",
             $"Live weight at the end of each day, kg, by tank (triangle: a lot sold). {Period}",
             $" It ends at {fish.StandingKg:0} kg after {fish.Delivered:0} fish delivered, {fish.Sold:0} sold and {fish.Died:0} dead.",
