@@ -15,9 +15,6 @@ public sealed record NitrificationParameters
     /// <summary>Mass transfer velocity between bulk water and film, k_L, m/d.</summary>
     public required double TransferVelocityMetresPerDay { get; init; }
 
-    /// <summary>Nitrogen flux of a full film at 20 °C without any limitation, J_cap, g N/(m² d).</summary>
-    public required double FullFilmCapacityGramsPerSquareMetreDay { get; init; }
-
     /// <summary>Oxygen diffusivity over ammonium diffusivity in water: the transfer velocity of oxygen is that much larger.</summary>
     public required double OxygenDiffusivityRatio { get; init; }
 
@@ -45,9 +42,6 @@ public sealed record NitrificationParameters
     /// <summary>Starting share of a full film without any seeding, fed from tap water.</summary>
     public required double TapWaterInoculumShare { get; init; }
 
-    /// <summary>Starting share of a full film where fish, pond or well water bring cells.</summary>
-    public required double NaturalWaterInoculumShare { get; init; }
-
     /// <summary>Share of its film that mature media keeps through the move.</summary>
     public required double SeedingEfficiency { get; init; }
 
@@ -56,9 +50,6 @@ public sealed record NitrificationParameters
 
     /// <summary>Ratio of labile carbon to TAN load at which that loss is complete, g/g.</summary>
     public required double CarbonCompetitionRatio { get; init; }
-
-    /// <summary>Nitrogen in film biomass, g N per g COD.</summary>
-    public required double CellNitrogenGramsPerGramCod { get; init; }
 
     /// <summary>Which published pH curve is used.</summary>
     public AcidityResponse AcidityResponse { get; init; } = AcidityResponse.Ekama;
@@ -79,7 +70,6 @@ public sealed record NitrificationParameters
             AmmoniaOxidizers = ReadPopulation(set, "ammoniaOxidizer", fullFilm),
             NitriteOxidizers = ReadPopulation(set, "nitriteOxidizer", fullFilm),
             TransferVelocityMetresPerDay = set.Get("transferVelocity", "m/d"),
-            FullFilmCapacityGramsPerSquareMetreDay = fullFilm,
             OxygenDiffusivityRatio = set.Get("oxygenDiffusivityRatio", "1"),
             OxygenLimitedTemperatureBase = set.Get("oxygenLimitedTemperatureBase", "1"),
             DecayTemperatureBase = set.Get("decayTemperatureBase", "1"),
@@ -89,11 +79,9 @@ public sealed record NitrificationParameters
             LowestAcidityFactor = set.Get("lowestAcidityFactor", "1"),
             FloorShare = set.Get("floorShare", "1"),
             TapWaterInoculumShare = set.Get("tapWaterInoculum", "1"),
-            NaturalWaterInoculumShare = set.Get("naturalWaterInoculum", "1"),
             SeedingEfficiency = set.Get("seedingEfficiency", "1"),
             CarbonCompetitionLoss = set.Get("carbonCompetitionLoss", "1"),
             CarbonCompetitionRatio = set.Get("carbonCompetitionRatio", "g C/g N"),
-            CellNitrogenGramsPerGramCod = set.Get("cellNitrogen", "g N/g COD"),
         };
     }
 

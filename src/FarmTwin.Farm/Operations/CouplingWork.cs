@@ -185,7 +185,7 @@ public sealed class CouplingWork : FarmWork
         return tan > Parts.Practice.RampStopsTan ? $"TAN of the tanks is {tan:0.0} mg N/L"
             : nitrite > Parts.Practice.RampStopsNitrite ? $"nitrite of the tanks is {nitrite:0.0} mg N/L"
             : LowestOxygen() < Parts.Practice.RampStopsOxygen ? $"oxygen is below {Parts.Practice.RampStopsOxygen:0.#} mg/L"
-            : fallen > Parts.Exchange.LargestCelsiusPerDay ? $"the fish's water fell {fallen:0.0} K in a day"
+            : fallen > Parts.Practice.RampStopsCooling ? $"the fish's water fell {fallen:0.0} K in a day"
             : null;
     }
 

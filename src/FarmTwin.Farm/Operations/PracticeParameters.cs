@@ -74,6 +74,9 @@ public sealed record PracticeParameters
     /// <summary>Oxygen below which the coupling ramp is held, mg/L.</summary>
     public required double RampStopsOxygen { get; init; }
 
+    /// <summary>A ramp is held when the fish's water fell by more than this in a day, K/d.</summary>
+    public required double RampStopsCooling { get; init; }
+
     /// <summary>Last day of the week on which a coupling is begun where people must be there for two days, 1 = Monday.</summary>
     public required double LastStartWeekday { get; init; }
 
@@ -120,6 +123,7 @@ public sealed record PracticeParameters
             RampStopsTan = set.Get("rampStopsTan", "mg N/L"),
             RampStopsNitrite = set.Get("rampStopsNitrite", "mg N/L"),
             RampStopsOxygen = set.Get("rampStopsOxygen", "mg/L"),
+            RampStopsCooling = set.Get("rampStopsCooling", "K/d"),
             LastStartWeekday = set.Get("lastStartWeekday", "1"),
             CycledLeastFedDays = set.Get("cycledLeastFedDays", "d"),
             CycledQuietDays = set.Get("cycledQuietDays", "d"),

@@ -46,7 +46,6 @@ public sealed class FarmParts
         Cover = library.Set("covers", farm.House.Cover);
         Climate = ClimateParameters.From(library.Set("processes", "climate"));
         Aeration = AerationParameters.From(library.Set("processes", "water"));
-        Exchange = ExchangeParameters.From(library.Set("processes", "water"));
         Minerals = MineralParameters.From(library.Set("processes", "water"));
         Dosing = DosingParameters.From(library.Set("processes", "water"));
         Nitrification = NitrificationParameters.From(library.Set("processes", "nitrification"));
@@ -136,9 +135,6 @@ public sealed class FarmParts
 
     /// <summary>Aeration parameters.</summary>
     public AerationParameters Aeration { get; }
-
-    /// <summary>How fast the fish's water may change.</summary>
-    public ExchangeParameters Exchange { get; }
 
     /// <summary>Parameters of dissolving and precipitating minerals.</summary>
     public MineralParameters Minerals { get; }

@@ -44,10 +44,6 @@ public static class BeadBed
         return exponent < 1e-4 ? (exponent / 2) - (exponent * exponent / 6) : 1 - ((1 - Math.Exp(-exponent)) / exponent);
     }
 
-    /// <summary>Water that leaves with a wash, L.</summary>
-    public static double WashVolumeLitres(SolidsParameters parameters, double beadVolumeLitres) =>
-        parameters.WashVolumePerBeadVolume * beadVolumeLitres;
-
     /// <summary>Share of the film that a wash strips.</summary>
     public static double StripShare(SolidsParameters parameters, WashStyle style) => style switch
     {

@@ -73,9 +73,6 @@ public sealed record SolidsParameters
     /// <summary>Most that an overdue wash takes from the film's capacity (share).</summary>
     public required double OverdueWashLoss { get; init; }
 
-    /// <summary>Water that goes with a wash, L per L of beads.</summary>
-    public required double WashVolumePerBeadVolume { get; init; }
-
     /// <summary>Share of the film stripped by a gentle wash.</summary>
     public required double GentleStripShare { get; init; }
 
@@ -138,7 +135,6 @@ public sealed record SolidsParameters
             HalfFlowLoadKilogramsPerCubicMetre = set.Get("halfFlowLoad", "kg DM/m3"),
             FullLoadKilogramsPerCubicMetre = set.Get("fullLoad", "kg DM/m3"),
             OverdueWashLoss = set.Get("overdueWashLoss", "1"),
-            WashVolumePerBeadVolume = set.Get("washVolume", "L/L"),
             GentleStripShare = set.Get("gentleStripShare", "1"),
             VigorousStripShare = set.Get("vigorousStripShare", "1"),
             OverdoneStripShare = set.Get("overdoneStripShare", "1"),

@@ -55,12 +55,12 @@ public static class TwoLoopExchange
     /// <param name="temperatureCelsius">Temperatures before, °C.</param>
     /// <param name="fishLoopLitres">Water of the fish loop, L.</param>
     /// <param name="plantLoopLitres">Water of the plant loop, L.</param>
-    /// <param name="parameters">The limits.</param>
+    /// <param name="largestCelsiusPerDay">The limit, K/d.</param>
     public static double LargestFlowByDayLitresPerHour(
-        LoopPair temperatureCelsius, double fishLoopLitres, double plantLoopLitres, ExchangeParameters parameters)
+        LoopPair temperatureCelsius, double fishLoopLitres, double plantLoopLitres, double largestCelsiusPerDay)
     {
         double change = Math.Abs(temperatureCelsius.FishLoop - Mixed(temperatureCelsius, fishLoopLitres, plantLoopLitres));
-        double left = 1 - (parameters.LargestCelsiusPerDay / change);
+        double left = 1 - (largestCelsiusPerDay / change);
         return left > 0
             ? -Math.Log(left) / UnitConstants.HoursPerDay / ((1 / fishLoopLitres) + (1 / plantLoopLitres))
             : double.PositiveInfinity;

@@ -194,7 +194,6 @@ public sealed class SolidsTests
         Assert.Equal(0.75, BeadBed.OverdueWashFactor(Parameters, 2.25), 1e-12);
         Assert.Equal(0.5, BeadBed.OverdueWashFactor(Parameters, 9), 1e-12);
         Assert.Equal((1, 3), (BeadBed.CellsInSeries(Parameters, 0.1), BeadBed.CellsInSeries(Parameters, 0.5)));
-        Assert.Equal(75, BeadBed.WashVolumeLitres(Parameters, 100), 1e-9);
         Assert.True(BeadBed.StripShare(Parameters, WashStyle.Gentle) < BeadBed.StripShare(Parameters, WashStyle.Vigorous));
         Assert.Equal(0.3, BeadBed.StripShare(Parameters, WashStyle.Overdone));
     }

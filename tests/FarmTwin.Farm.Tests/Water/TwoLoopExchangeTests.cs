@@ -4,6 +4,9 @@ namespace FarmTwin.Farm.Tests.Water;
 
 public sealed class TwoLoopExchangeTests
 {
+    // Limits of the worked example: common practice for fish, no source.
+    private const double PerHour = 1;
+    private const double PerDay = 3;
     private static readonly LoopPair Warm = new(27, 20);
 
     [Fact]
@@ -27,7 +30,7 @@ public sealed class TwoLoopExchangeTests
     [Fact]
     public void The_shock_limit_and_the_heat_of_the_example_are_as_worked()
     {
-        Assert.Equal(386, TwoLoopExchange.LargestFlowByHourLitresPerHour(Warm, 2700, WaterLibrary.Exchange.LargestCelsiusPerHour), 0.5);
+        Assert.Equal(386, TwoLoopExchange.LargestFlowByHourLitresPerHour(Warm, 2700, PerHour), 0.5);
         Assert.Equal(3.1, TwoLoopExchange.HeatKilowatts(386, Warm), 0.05);
         Assert.Equal(18.5, TwoLoopExchange.HeatKilowatts(10 * UnitConstants.LitresPerUsGallon * 60, Warm), 0.05);
         Assert.Equal(386, TwoLoopExchange.LargestFlowByHeatLitresPerHour(TwoLoopExchange.HeatKilowatts(386, Warm), Warm), 1e-9);
@@ -37,11 +40,11 @@ public sealed class TwoLoopExchangeTests
     [Fact]
     public void The_daily_limit_is_met_exactly_by_its_flow_and_binds_before_the_hourly_one()
     {
-        double flow = TwoLoopExchange.LargestFlowByDayLitresPerHour(Warm, 2700, 9000, WaterLibrary.Exchange);
+        double flow = TwoLoopExchange.LargestFlowByDayLitresPerHour(Warm, 2700, 9000, PerDay);
         Assert.Equal(24, TwoLoopExchange.After(Warm, 2700, 9000, flow, 24).FishLoop, 1e-9);
-        Assert.True(flow < TwoLoopExchange.LargestFlowByHourLitresPerHour(Warm, 2700, WaterLibrary.Exchange.LargestCelsiusPerHour));
+        Assert.True(flow < TwoLoopExchange.LargestFlowByHourLitresPerHour(Warm, 2700, PerHour));
         Assert.Equal(double.PositiveInfinity,
-            TwoLoopExchange.LargestFlowByDayLitresPerHour(new LoopPair(22, 20), 2700, 9000, WaterLibrary.Exchange));
+            TwoLoopExchange.LargestFlowByDayLitresPerHour(new LoopPair(22, 20), 2700, 9000, PerDay));
     }
 
     [Fact]

@@ -15,8 +15,6 @@ internal static class WaterLibrary
 
     public static readonly DosingParameters Dosing = DosingParameters.From(Set);
 
-    public static readonly ExchangeParameters Exchange = ExchangeParameters.From(Set);
-
     public static readonly MineralParameters Minerals = MineralParameters.From(Set);
 
     public static Supplement Product(string name) => Supplement.From(ParameterLibrary.Load("supplements", name));
