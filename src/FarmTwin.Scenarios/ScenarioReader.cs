@@ -1,6 +1,8 @@
+using FarmTwin.Farm.Description;
 using FarmTwin.Scenarios.Binding;
 using FarmTwin.Scenarios.Json;
 using FarmTwin.Scenarios.Library;
+using FarmTwin.Scenarios.Weather;
 
 namespace FarmTwin.Scenarios;
 
@@ -19,6 +21,11 @@ public static class ScenarioReader
         var errors = new List<ScenarioError>();
         ResolvedScenario resolved = Extends.Resolve(path, errors) ?? throw new ScenarioException(errors);
         object value = Binder.Bind(typeof(T), resolved.Root, libraryNames ?? ParameterLibrary.Names, errors, out string? currency);
+        if (errors.Count == 0 && value is FarmDescription farm)
+        {
+            value = WeatherFiles.Attach(farm, resolved, errors);
+        }
+
         return errors.Count == 0
             ? new Scenario<T>((T)value, resolved, currency)
             : throw new ScenarioException(InOrder(errors, resolved.Files));
@@ -36,6 +43,7 @@ public static class ScenarioReader
             : throw new ScenarioException(resolved is null ? errors : InOrder(errors, resolved.Files));
     }
 
+    // A file that is no scenario, such as weather, comes after them.
     private static List<ScenarioError> InOrder(List<ScenarioError> errors, IReadOnlyList<string> files) =>
-        [.. errors.OrderBy(e => files.ToList().IndexOf(e.File)).ThenBy(e => e.Line).ThenBy(e => e.Column)];
+        [.. errors.OrderBy(e => (uint)files.ToList().IndexOf(e.File)).ThenBy(e => e.Line).ThenBy(e => e.Column)];
 }

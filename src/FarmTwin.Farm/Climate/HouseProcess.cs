@@ -19,7 +19,7 @@ public sealed class HouseProcess
     private const double LampMicromolesPerJoule = 4.6;
 
     private readonly FarmContext _farm;
-    private readonly WeatherGenerator _weather;
+    private readonly SeasonWeather _weather;
     private readonly HouseAirBalance _house;
     private readonly CoverParameters _cover;
     private readonly double _pressure;
@@ -42,21 +42,7 @@ public sealed class HouseProcess
         _farm = farm;
         FarmDescription description = farm.Parts.Farm;
         SiteDescription site = description.Site;
-        WeatherNormalsDescription normals = site.Normals;
-        _weather = new WeatherGenerator(
-            new MonthlyNormals(
-                [.. normals.DailyMaximumCelsius.Select(t => t + site.WarmerKelvin)],
-                [.. normals.DailyMinimumCelsius.Select(t => t + site.WarmerKelvin)],
-                normals.MaximumSpreadKelvin,
-                normals.MinimumSpreadKelvin,
-                normals.RadiationMegajoules,
-                normals.WetDayShare,
-                normals.WindMetresPerSecond),
-            new WeatherSite(site.LatitudeDegrees, site.LongitudeDegrees, site.ElevationMetres, site.TimeZoneHours),
-            streams,
-            farm.Parts.Climate,
-            description.Start,
-            (int)Math.Ceiling(description.LengthDays) + 2);
+        _weather = WeatherOf(farm.Parts, streams);
         _cover = CoverParameters.From(farm.Parts.Cover);
         _pressure = Psychrometrics.PressureKilopascal(site.ElevationMetres);
         _house = new HouseAirBalance(HouseOf(description.House));
@@ -80,7 +66,7 @@ public sealed class HouseProcess
     }
 
     /// <summary>The season's weather.</summary>
-    public WeatherGenerator Weather => _weather;
+    public SeasonWeather Weather => _weather;
 
     /// <summary>Losses of the house with everything shut, W/K.</summary>
     public HouseAirBalance House => _house;
@@ -245,6 +231,24 @@ public sealed class HouseProcess
             totals.AirFuelUnits += units;
             totals.FuelCarbonDioxideKilograms += fuel.CarbonDioxideKilograms(units);
         }
+    }
+
+    private static SeasonWeather WeatherOf(FarmParts parts, RandomStreams streams)
+    {
+        SiteDescription site = parts.Farm.Site;
+        var where = new WeatherSite(site.LatitudeDegrees, site.LongitudeDegrees, site.ElevationMetres, site.TimeZoneHours);
+        int days = (int)Math.Ceiling(parts.Farm.LengthDays) + 2;
+        if (site.WeatherFile is { } file)
+        {
+            WeatherYear year = file.Year
+                ?? throw new DescriptionException($"site.weatherFile: '{file.File}' was not read; whoever reads the scenario hands its hours over.");
+            return new RecordedWeather(year, where, parts.Farm.Start, days, site.WarmerKelvin);
+        }
+
+        WeatherNormalsDescription normals = site.Normals
+            ?? throw new DescriptionException("site: neither 'normals' nor a 'weatherFile' says what the weather is; state one of them.");
+        return new WeatherGenerator(
+            MonthlyNormals.Of(normals, site.WarmerKelvin), where, streams, parts.Climate, parts.Farm.Start, days);
     }
 
     private double BlowerWatts()

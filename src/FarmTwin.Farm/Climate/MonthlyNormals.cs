@@ -15,4 +15,21 @@ public sealed record MonthlyNormals(
     IReadOnlyList<double> MinimumDeviationKelvin,
     IReadOnlyList<double> RadiationMegajoulesPerSquareMetre,
     IReadOnlyList<double> WetDayFraction,
-    IReadOnlyList<double> WindMetresPerSecond);
+    IReadOnlyList<double> WindMetresPerSecond)
+{
+    /// <summary>The normals of a site.</summary>
+    /// <param name="normals">As described.</param>
+    /// <param name="warmerKelvin">Added to every temperature, K.</param>
+    public static MonthlyNormals Of(Description.WeatherNormalsDescription normals, double warmerKelvin = 0)
+    {
+        ArgumentNullException.ThrowIfNull(normals);
+        return new MonthlyNormals(
+            [.. normals.DailyMaximumCelsius.Select(t => t + warmerKelvin)],
+            [.. normals.DailyMinimumCelsius.Select(t => t + warmerKelvin)],
+            normals.MaximumSpreadKelvin,
+            normals.MinimumSpreadKelvin,
+            normals.RadiationMegajoules,
+            normals.WetDayShare,
+            normals.WindMetresPerSecond);
+    }
+}

@@ -9,10 +9,8 @@ namespace FarmTwin.Farm.Climate;
 /// of days before, so a date's weather does not depend on when the season starts or how long it is. All hours are made at
 /// construction; look-ups neither compute nor allocate. Immutable afterwards: safe to share between threads.
 /// </remarks>
-public sealed class WeatherGenerator
+public sealed class WeatherGenerator : SeasonWeather
 {
-    private const int HoursADay = 24;
-
     // After this many days the memory of the first (0.65 a day at most) is below the rounding of a double.
     private const int SpinUpDays = 128;
 
@@ -36,9 +34,6 @@ public sealed class WeatherGenerator
     private readonly SeasonalCurve _radiation;
     private readonly SeasonalCurve _wetFraction;
     private readonly SeasonalCurve _wind;
-    private readonly DateOnly _start;
-    private readonly DailyWeather[] _days;
-    private readonly HourlyWeather[] _hours;
 
     /// <summary>Draws a season.</summary>
     /// <param name="normals">Monthly normals.</param>
@@ -50,14 +45,13 @@ public sealed class WeatherGenerator
     /// <exception cref="ArgumentException">A list of normals has not twelve values.</exception>
     public WeatherGenerator(MonthlyNormals normals, WeatherSite site, RandomStreams streams, ClimateParameters parameters,
         DateOnly start, int days)
+        : base(start, days)
     {
         ArgumentNullException.ThrowIfNull(normals);
         ArgumentNullException.ThrowIfNull(parameters);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(days);
         _site = site;
         _streams = streams;
         _parameters = parameters.Weather;
-        _start = start;
         _maximum = new SeasonalCurve(normals.MaximumCelsius);
         _minimum = new SeasonalCurve(normals.MinimumCelsius);
         _maximumDeviation = new SeasonalCurve(normals.MaximumDeviationKelvin);
@@ -66,42 +60,16 @@ public sealed class WeatherGenerator
         _wetFraction = new SeasonalCurve(normals.WetDayFraction);
         _wind = new SeasonalCurve(normals.WindMetresPerSecond);
 
-        // One day more at either end: the night before the first day and the night after the last need them.
-        _days = new DailyWeather[days + 2];
         FillDays();
-        _hours = new HourlyWeather[days * HoursADay];
         FillHours();
-    }
-
-    /// <summary>The number of days drawn.</summary>
-    public int Days => _days.Length - 2;
-
-    /// <summary>Date of day 0.</summary>
-    public DateOnly Start => _start;
-
-    /// <summary>The weather of a day.</summary>
-    /// <param name="dayNumber">0 to <see cref="Days"/> - 1.</param>
-    public DailyWeather Day(int dayNumber)
-    {
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)dayNumber, (uint)Days, nameof(dayNumber));
-        return _days[dayNumber + 1];
-    }
-
-    /// <summary>The weather of a clock hour of local standard time.</summary>
-    /// <param name="dayNumber">0 to <see cref="Days"/> - 1.</param>
-    /// <param name="hour">0 to 23: the hour from <paramref name="hour"/> to the next.</param>
-    public HourlyWeather At(int dayNumber, int hour)
-    {
-        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)hour, (uint)HoursADay, nameof(hour));
-        return _hours[(dayNumber * HoursADay) + hour];
     }
 
     private void FillDays()
     {
         bool wet = false;
         var residual = default(WeatherResidual);
-        int first = _start.DayNumber - 1 - SpinUpDays;
-        for (int dayNumber = first; dayNumber < first + SpinUpDays + _days.Length; dayNumber++)
+        int first = Start.DayNumber - 1 - SpinUpDays;
+        for (int dayNumber = first; dayNumber < first + SpinUpDays + DaysAround.Length; dayNumber++)
         {
             var date = DateOnly.FromDayNumber(dayNumber);
             uint ordinal = (uint)dayNumber;
@@ -115,7 +83,7 @@ public sealed class WeatherGenerator
             int slot = dayNumber - first - SpinUpDays;
             if (slot >= 0)
             {
-                _days[slot] = MakeDay(date, wet, fraction, residual);
+                DaysAround[slot] = MakeDay(date, wet, fraction, residual);
             }
         }
     }
@@ -149,9 +117,9 @@ public sealed class WeatherGenerator
     private void FillHours()
     {
         Span<double> shares = stackalloc double[HoursADay];
-        for (int slot = 1; slot < _days.Length - 1; slot++)
+        for (int slot = 1; slot < DaysAround.Length - 1; slot++)
         {
-            ref readonly DailyWeather day = ref _days[slot];
+            ref readonly DailyWeather day = ref DaysAround[slot];
             HourlyRadiation.Split(
                 shares, day.Date.DayOfYear, _site.LatitudeDegrees, _site.LongitudeEastDegrees, _site.TimeZoneHours);
             double meanWind = Math.Max(0, _wind.At(day.Date));
@@ -160,7 +128,7 @@ public sealed class WeatherGenerator
                 double temperature = TemperatureAt(slot, hour + 0.5);
                 double vapour = Math.Min(
                     day.VapourPressureKilopascal, Psychrometrics.SaturationPressureKilopascal(temperature));
-                _hours[((slot - 1) * HoursADay) + hour] = new HourlyWeather(
+                Hours[((slot - 1) * HoursADay) + hour] = new HourlyWeather(
                     temperature,
                     shares[hour] * day.RadiationMegajoulesPerSquareMetre * 1e6 / UnitConstants.SecondsPerHour,
                     vapour,
@@ -171,14 +139,14 @@ public sealed class WeatherGenerator
 
     private double TemperatureAt(int slot, double clockHours)
     {
-        ref readonly DailyWeather day = ref _days[slot];
+        ref readonly DailyWeather day = ref DaysAround[slot];
         if (clockHours < day.SunriseHours + _parameters.MinimumLagHours)
         {
-            return NightAt(_days[slot - 1], day, clockHours + HoursADay);
+            return NightAt(DaysAround[slot - 1], day, clockHours + HoursADay);
         }
 
         return clockHours > day.SunsetHours
-            ? NightAt(day, _days[slot + 1], clockHours)
+            ? NightAt(day, DaysAround[slot + 1], clockHours)
             : DiurnalTemperature.ByDay(
                 clockHours, day.SunriseHours, day.SunsetHours, day.MinimumCelsius, day.MaximumCelsius, _parameters);
     }

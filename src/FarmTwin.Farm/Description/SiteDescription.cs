@@ -20,12 +20,48 @@ public sealed record SiteDescription
     public required double TimeZoneHours { get; init; }
 
     /// <summary>Monthly normals, January to December.</summary>
-    [Input("normals", "Monthly normals from which the weather is generated, January to December")]
-    public required WeatherNormalsDescription Normals { get; init; }
+    [Input("normals", "Monthly normals from which the weather is generated, January to December; may be left out beside a weatherFile")]
+    public WeatherNormalsDescription? Normals { get; init; }
+
+    /// <summary>A year of hourly weather that is used instead of generated weather.</summary>
+    [Input("weatherFile", "A file with a year of hourly weather, used instead of weather generated from the normals")]
+    public WeatherFileDescription? WeatherFile { get; init; }
 
     /// <summary>Added to all outside temperatures, K.</summary>
     [Input("warmer", "Added to every outside temperature, for a warm or a cold year", Unit = "K", Low = -15, High = 15)]
     public double WarmerKelvin { get; init; }
+}
+
+/// <summary>What becomes of hours that a weather file leaves out.</summary>
+public enum WeatherFill
+{
+    /// <summary>The file is refused.</summary>
+    Refuse,
+
+    /// <summary>Short gaps are bridged between their neighbours.</summary>
+    Interpolate,
+
+    /// <summary>They are taken from the monthly normals.</summary>
+    FromNormals,
+}
+
+/// <summary>A file with a year of hourly weather.</summary>
+public sealed record WeatherFileDescription
+{
+    /// <summary>The file.</summary>
+    [Input("file", "The file, relative to the scenario that names it: EPW, TMY3 or plain CSV, told apart by what stands in it")]
+    public required string File { get; init; }
+
+    /// <summary>What becomes of missing values.</summary>
+    [Input("fill", "What becomes of missing values: refuse, interpolate (gaps up to longestGap), from-normals")]
+    public WeatherFill Fill { get; init; } = WeatherFill.Refuse;
+
+    /// <summary>Longest gap that is interpolated, h.</summary>
+    [Input("longestGap", "Longest gap that is interpolated", Unit = "h", Low = 1, High = 72)]
+    public double LongestGapHours { get; init; } = 6;
+
+    /// <summary>What stands in the file; set by whoever read it, since a season reads no files.</summary>
+    public Climate.WeatherYear? Year { get; init; }
 }
 
 /// <summary>Monthly normals, twelve values each, January to December.</summary>

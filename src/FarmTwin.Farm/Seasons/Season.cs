@@ -82,7 +82,7 @@ public sealed class Season
     public double SteadyFeedGramsPerDay => _day.Coupling.SteadyFeedGramsPerDay;
 
     /// <summary>Weather of the season.</summary>
-    public WeatherGenerator Weather => _day.House.Weather;
+    public SeasonWeather Weather => _day.House.Weather;
 
     /// <summary>Runs to a time, inclusive of the events at it.</summary>
     /// <param name="untilSeconds">Seconds from the midnight of day 0, not before now.</param>

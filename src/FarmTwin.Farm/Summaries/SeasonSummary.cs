@@ -20,6 +20,9 @@ public sealed record SeasonSummary
     /// <summary>What made the numbers.</summary>
     public required EngineIdentity Engine { get; init; }
 
+    /// <summary>The weather.</summary>
+    public required WeatherSummary Weather { get; init; }
+
     /// <summary>The fish.</summary>
     public required FishSummary Fish { get; init; }
 
@@ -62,6 +65,7 @@ public sealed record SeasonSummary
             Start = season.Parts.Farm.Start,
             Days = (double)season.NowSeconds / UnitConstants.SecondsPerDay,
             Engine = new EngineIdentity(version, scenarioHash, season.Seed, season.Replicate, season.Parts.Farm.StepMinutes),
+            Weather = WeatherSummary.Of(season),
             Fish = FishFigures.Of(season, record),
             Crops = CropFigures.Of(season, record),
             Water = WaterFigures.Of(season, record, bands),
