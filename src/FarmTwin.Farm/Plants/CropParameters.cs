@@ -116,6 +116,9 @@ public sealed record CropParameters
     /// <summary>Usual days at final spacing.</summary>
     public required double FinalDays { get; init; }
 
+    /// <summary>What it has as a fruiting crop; null for one that is sold whole.</summary>
+    public FruitParameters? Fruit { get; init; }
+
     /// <summary>Reads a crop from its data.</summary>
     /// <exception cref="KeyNotFoundException">A parameter is missing.</exception>
     /// <exception cref="ArgumentException">A unit is not the expected one.</exception>
@@ -159,6 +162,7 @@ public sealed record CropParameters
             NurseryDays = set.Get("nurseryDays", "d"),
             TroughDays = set.Get("troughDays", "d"),
             FinalDays = set.Get("finalDays", "d"),
+            Fruit = FruitParameters.From(set),
         };
     }
 

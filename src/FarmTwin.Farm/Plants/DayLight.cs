@@ -23,6 +23,12 @@ public record struct DayLight
     /// <summary>Sum of temperature times light, °C mol/m².</summary>
     public double CelsiusMoles { get; private set; }
 
+    /// <summary>Sum of temperature times lit hours, °C h.</summary>
+    public double LitCelsiusHours { get; private set; }
+
+    /// <summary>Mean air temperature of the lit hours, °C; of the whole day for a dark one.</summary>
+    public readonly double DaytimeCelsius => LitHours > 0 ? LitCelsiusHours / LitHours : MeanCelsius;
+
     /// <summary>Mean air temperature of the day, °C; 0 for an empty day.</summary>
     public readonly double MeanCelsius => Hours > 0 ? CelsiusHours / Hours : 0;
 
@@ -51,6 +57,7 @@ public record struct DayLight
 
         double moles = photonsMicromolesPerSquareMetreSecond * Growth.MolesPerMicromole * UnitConstants.SecondsPerHour * hours;
         LitHours += hours;
+        LitCelsiusHours += airCelsius * hours;
         MolesPerSquareMetre += moles;
         CelsiusMoles += airCelsius * moles;
         PotentialGramsPerSquareMetre += moles * Growth.LightUseEfficiency(

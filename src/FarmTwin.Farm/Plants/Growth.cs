@@ -123,6 +123,8 @@ public static class Growth
         {
             lot.LastGainGrams = 0;
             lot.PotentialGainGrams = 0;
+            lot.LastFruitGrams = 0;
+            lot.PotentialFruitGrams = 0;
             return 0;
         }
 
@@ -131,10 +133,21 @@ public static class Growth
         double standing = lot.DryGrams / lot.AreaSquareMetres;
         double after = Step(standing, crop, day, stress.Combined);
         lot.LastGainGrams = (after - standing) * lot.AreaSquareMetres;
-        lot.DryGrams += lot.LastGainGrams;
+        Fruiting.Advance(lot, crop, day.MeanCelsius);
+        lot.LastFruitGrams = Fruiting.OfGain(lot, crop, day, lot.LastGainGrams);
+        lot.DryGrams += lot.LastGainGrams - lot.LastFruitGrams;
+        Fruiting.Hang(lot, crop, lot.LastFruitGrams);
+
+        // Fruit catches no light: tomorrow's growth starts from what stands without it.
+        after = crop.Fruit is null ? after : lot.DryGrams / lot.AreaSquareMetres;
         lot.PotentialGainGrams = (Step(after, crop, day, stress.WithoutNutrient) - after) * lot.AreaSquareMetres;
+        lot.PotentialFruitGrams = Fruiting.OfGain(lot, crop, day, lot.PotentialGainGrams);
         return lot.LastGainGrams;
     }
+
+    /// <summary>Water that the last midnight's growth took from the basin, L: tissue and fruit.</summary>
+    public static double LastGainWaterLitres(PlantLot lot, CropParameters crop) =>
+        TissueWaterLitres(crop, lot.LastGainGrams - lot.LastFruitGrams) + (crop.Fruit is { } fruit ? fruit.WaterLitres(lot.LastFruitGrams) : 0);
 
     /// <summary>Water that goes into tissue with dry mass, L: fresh mass less dry mass at 1 kg/L.</summary>
     public static double TissueWaterLitres(CropParameters crop, double dryGrams) =>

@@ -4,7 +4,8 @@ namespace FarmTwin.Farm.Plants;
 /// <remarks>
 /// Mutable state of one season; not thread safe. Everything is held for the whole lot in grams, so that splitting and joining
 /// conserve it. The default is an empty lot. What is held: dry mass (shoot and root), the nutrient pools, and the sodium and
-/// chloride that came with the water. The water in the tissue follows from dry mass (<see cref="WaterLitres"/>).
+/// chloride that came with the water. The water in the tissue follows from dry mass (<see cref="WaterLitres"/>). Fruit hangs apart,
+/// in cohorts with what they hold (<see cref="Fruit"/>).
 /// </remarks>
 public sealed class PlantLot
 {
@@ -25,21 +26,36 @@ public sealed class PlantLot
     /// <summary>Growing area they stand on, m².</summary>
     public double AreaSquareMetres { get; set; }
 
-    /// <summary>Dry mass of the lot, shoot and root, g.</summary>
+    /// <summary>Dry mass of the lot without its fruit, shoot and root, g.</summary>
     public double DryGrams { get; set; }
 
-    /// <summary>Elements held by the lot, g.</summary>
+    /// <summary>Elements held by the lot without its fruit, g.</summary>
     public ElementGrams Pools
     {
         get => _pools;
         set => _pools = value;
     }
 
+    /// <summary>The fruit that hangs; null before any has set.</summary>
+    public FruitLoad? Fruit { get; set; }
+
+    /// <summary>All that the lot holds, fruit included, g.</summary>
+    public ElementGrams Elements => Fruit is null ? _pools : _pools + Fruit.Elements;
+
+    /// <summary>Temperature sum since sowing above the crop's base, °C d; kept for fruiting crops only.</summary>
+    public double DegreeDays { get; set; }
+
     /// <summary>Dry mass the lot gained at the last midnight, g.</summary>
     public double LastGainGrams { get; set; }
 
     /// <summary>Dry mass it would gain tomorrow under today's light if no nutrient were short, g; the scale of its uptake.</summary>
     public double PotentialGainGrams { get; set; }
+
+    /// <summary>Part of <see cref="LastGainGrams"/> that went to fruit, g.</summary>
+    public double LastFruitGrams { get; set; }
+
+    /// <summary>Part of <see cref="PotentialGainGrams"/> that would go to fruit, g.</summary>
+    public double PotentialFruitGrams { get; set; }
 
     /// <summary>What it wants from the water tomorrow, g/d for the lot; set by <see cref="Uptake.PlanDay"/>.</summary>
     public UptakeAmounts Planned { get; set; }
@@ -69,8 +85,9 @@ public sealed class PlantLot
     /// <summary>Fresh mass of one shoot, g.</summary>
     public double FreshShootGramsPerPlant(CropParameters crop) => Plants > 0 ? FreshShootGrams(crop) / Plants : 0;
 
-    /// <summary>Water in the tissue of the lot, L: fresh mass less dry mass, roots at the shoot's dry-matter content.</summary>
-    public double WaterLitres(CropParameters crop) => Growth.TissueWaterLitres(crop, DryGrams);
+    /// <summary>Water in the lot, L: fresh mass less dry mass, roots at the shoot's dry-matter content; fruit included.</summary>
+    public double WaterLitres(CropParameters crop) => Growth.TissueWaterLitres(crop, DryGrams)
+        + (Fruit is null || crop.Fruit is null ? 0 : crop.Fruit.WaterLitres(Fruit.DryGrams));
 
     /// <summary>The part of the pools that leaves with the plug when the shoot is cut, g.</summary>
     public ElementGrams RootElements(CropParameters crop) => _pools * crop.RootShare;
@@ -107,6 +124,18 @@ public sealed class PlantLot
         _pools.Chloride += chlorideGrams;
     }
 
+    /// <summary>Cuts off a part of the tissue with the elements it holds; the plants stay.</summary>
+    /// <param name="dryGrams">Dry mass to cut, at most what there is, g.</param>
+    /// <returns>The elements in it, g.</returns>
+    public ElementGrams Prune(double dryGrams)
+    {
+        double share = DryGrams > 0 ? Math.Clamp(dryGrams / DryGrams, 0, 1) : 0;
+        ElementGrams cut = _pools * share;
+        _pools -= cut;
+        DryGrams -= DryGrams * share;
+        return cut;
+    }
+
     /// <summary>Moves plants into another lot, with their share of everything; joins it to what stands there.</summary>
     /// <param name="other">Where they go; empty, or of the same crop.</param>
     /// <param name="plants">How many; all if at least as many as there are.</param>
@@ -132,6 +161,7 @@ public sealed class PlantLot
         double weight = other.IsEmpty ? 1 : moved / (moved + other.Plants);
         other.Crop = Crop;
         other.SownDay = other.IsEmpty ? SownDay : other.SownDay + ((SownDay - other.SownDay) * weight);
+        other.DegreeDays = other.IsEmpty ? DegreeDays : other.DegreeDays + ((DegreeDays - other.DegreeDays) * weight);
         other.LastStress = weight >= 0.5 ? LastStress : other.LastStress;
         other.Plants += moved;
         other.AreaSquareMetres += keepArea ? 0 : AreaSquareMetres * share;
@@ -139,7 +169,14 @@ public sealed class PlantLot
         other._pools += _pools * share;
         other.LastGainGrams += LastGainGrams * share;
         other.PotentialGainGrams += PotentialGainGrams * share;
+        other.LastFruitGrams += LastFruitGrams * share;
+        other.PotentialFruitGrams += PotentialFruitGrams * share;
         other.Planned += Planned * share;
+        if (Fruit is not null)
+        {
+            Fruit.MoveShare(other.Fruit ??= new FruitLoad(), share);
+        }
+
         if (all)
         {
             double area = AreaSquareMetres;
@@ -154,6 +191,8 @@ public sealed class PlantLot
         _pools -= _pools * share;
         LastGainGrams -= LastGainGrams * share;
         PotentialGainGrams -= PotentialGainGrams * share;
+        LastFruitGrams -= LastFruitGrams * share;
+        PotentialFruitGrams -= PotentialFruitGrams * share;
         Planned += Planned * -share;
         return moved;
     }
@@ -168,6 +207,10 @@ public sealed class PlantLot
         _pools = default;
         LastGainGrams = 0;
         PotentialGainGrams = 0;
+        LastFruitGrams = 0;
+        PotentialFruitGrams = 0;
+        DegreeDays = 0;
+        Fruit?.Clear();
         Planned = default;
         LastStress = GrowthStress.None;
     }
@@ -184,6 +227,18 @@ public sealed class PlantLot
         _pools = other._pools;
         LastGainGrams = other.LastGainGrams;
         PotentialGainGrams = other.PotentialGainGrams;
+        LastFruitGrams = other.LastFruitGrams;
+        PotentialFruitGrams = other.PotentialFruitGrams;
+        DegreeDays = other.DegreeDays;
+        if (other.Fruit is not null)
+        {
+            (Fruit ??= new FruitLoad()).CopyFrom(other.Fruit);
+        }
+        else
+        {
+            Fruit?.Clear();
+        }
+
         Planned = other.Planned;
         LastStress = other.LastStress;
     }

@@ -84,6 +84,18 @@ public sealed record PlantParameters
     /// <summary>B by night, kg/m²/h/kPa.</summary>
     public required double NightVapourCoefficientKilogramsPerSquareMetreHourKilopascal { get; init; }
 
+    /// <summary>Calcium in the transpired stream over that of the water, at most.</summary>
+    public required double CalciumStreamShare { get; init; }
+
+    /// <summary>Calcium of a fruit over its target below which blossom-end rot begins.</summary>
+    public required double BlossomEndRotFrom { get; init; }
+
+    /// <summary>Calcium over target at which blossom-end rot is at its worst.</summary>
+    public required double BlossomEndRotFull { get; init; }
+
+    /// <summary>Share of the fruit that has blossom-end rot at its worst.</summary>
+    public required double BlossomEndRotWorst { get; init; }
+
     /// <summary>Days in which half of the chelate is lost.</summary>
     public required double ChelateHalfLifeDays { get; init; }
 
@@ -134,6 +146,10 @@ public sealed record PlantParameters
             RadiationExtinction = set.Get("transpirationExtinction", "1"),
             DayVapourCoefficientKilogramsPerSquareMetreHourKilopascal = set.Get("transpirationVapourDay", "kg/m2/h/kPa"),
             NightVapourCoefficientKilogramsPerSquareMetreHourKilopascal = set.Get("transpirationVapourNight", "kg/m2/h/kPa"),
+            CalciumStreamShare = set.Get("calciumStreamShare", "1"),
+            BlossomEndRotFrom = set.Get("blossomEndRotFrom", "1"),
+            BlossomEndRotFull = set.Get("blossomEndRotFull", "1"),
+            BlossomEndRotWorst = set.Get("blossomEndRotWorst", "1"),
             ChelateHalfLifeDays = set.Get("chelateHalfLife", "d"),
             EdtaAvailability = new LineTable([set.Get("edtaFullTo", "pH"), set.Get("edtaNoneFrom", "pH")], [1, 0]),
             DtpaAvailability = new LineTable(

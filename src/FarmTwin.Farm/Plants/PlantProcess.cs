@@ -247,8 +247,8 @@ public sealed class PlantProcess
                 }
 
                 CropParameters crop = parts.Crops[lot.Crop];
-                double gain = Growth.DailyStep(lot, crop, growing.Light[(place * _crops) + lot.Crop], root, parts.Plants);
-                DrawTissueWater(basin, Growth.TissueWaterLitres(crop, gain));
+                Growth.DailyStep(lot, crop, growing.Light[(place * _crops) + lot.Crop], root, parts.Plants);
+                DrawTissueWater(basin, Growth.LastGainWaterLitres(lot, crop));
                 Uptake.PlanDay(lot, crop, parts.Plants, root);
             }
         }
@@ -272,7 +272,7 @@ public sealed class PlantProcess
             for (int i = 0; i < _places.LotCount(place); i++)
             {
                 PlantLot lot = _places.LotAt(place, i);
-                lot.Pools.AddTo(stocks);
+                lot.Elements.AddTo(stocks);
                 if (!lot.IsEmpty)
                 {
                     stocks[FarmBooks.Water] += lot.WaterLitres(_farm.Parts.Crops[lot.Crop]);

@@ -19,6 +19,8 @@ namespace FarmTwin.Farm.Plants;
 /// <param name="SodiumMilligramsPerLitre">mg Na/L.</param>
 /// <param name="ChlorideMilligramsPerLitre">mg Cl/L.</param>
 /// <param name="WaterFactor">Share of the roots that the water reaches, 0–1; 1 on a raft.</param>
+/// <param name="CalciumStreamGramsPerDay">Most calcium that the transpired water can carry up in a day, g for the lot; without bound
+/// where the transpiration of a single lot is not followed.</param>
 public readonly record struct RootZone(
     double TemperatureCelsius,
     double OxygenMilligramsPerLitre,
@@ -34,7 +36,8 @@ public readonly record struct RootZone(
     double AvailableIronMilligramsPerLitre,
     double SodiumMilligramsPerLitre = 0,
     double ChlorideMilligramsPerLitre = 0,
-    double WaterFactor = 1)
+    double WaterFactor = 1,
+    double CalciumStreamGramsPerDay = double.PositiveInfinity)
 {
     /// <summary>The water of a basin as roots meet it.</summary>
     public static RootZone Of(Basins basins, int basin, PlantParameters plants)

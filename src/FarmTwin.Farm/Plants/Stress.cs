@@ -76,7 +76,12 @@ public static class Stress
     /// never seem short. It is meant for midnight, when the day's uptake is complete.</remarks>
     public static double NutrientIndex(int element, PlantLot lot, CropParameters crop, PlantParameters plants)
     {
-        double critical = CriticalContent(element, lot, crop, plants) * (lot.DryGrams + lot.PotentialGainGrams);
+        double critical = CriticalContent(element, lot, crop, plants) * (lot.DryGrams + lot.PotentialGainGrams - lot.PotentialFruitGrams);
+        if (crop.Fruit is { } fruit)
+        {
+            critical += plants.CriticalShareOfTarget * fruit.TissueGramsPerGramDry[element] * lot.PotentialFruitGrams;
+        }
+
         return critical > 0 ? lot.Pools[element] / critical : 1;
     }
 

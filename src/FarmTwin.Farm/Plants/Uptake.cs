@@ -61,7 +61,9 @@ public static class Uptake
             nitrate,
             Plan(Element.Phosphorus, root.PhosphorusMilligramsPerLitre, plants.PhosphorusHalfSaturationMilligramsPerLitre, lot, crop, plants),
             Plan(Element.Potassium, root.PotassiumMilligramsPerLitre, plants.PotassiumHalfSaturationMilligramsPerLitre, lot, crop, plants),
-            Plan(Element.Calcium, root.CalciumMilligramsPerLitre, plants.CalciumHalfSaturationMilligramsPerLitre, lot, crop, plants),
+            Math.Min(
+                root.CalciumStreamGramsPerDay,
+                Plan(Element.Calcium, root.CalciumMilligramsPerLitre, plants.CalciumHalfSaturationMilligramsPerLitre, lot, crop, plants)),
             Plan(Element.Magnesium, root.MagnesiumMilligramsPerLitre, plants.MagnesiumHalfSaturationMilligramsPerLitre, lot, crop, plants),
             Plan(Element.Sulfur, root.SulfurMilligramsPerLitre, plants.SulfurHalfSaturationMilligramsPerLitre, lot, crop, plants),
             Plan(Element.Iron, root.AvailableIronMilligramsPerLitre, plants.IronHalfSaturationMilligramsPerLitre, lot, crop, plants));
@@ -69,10 +71,14 @@ public static class Uptake
 
     /// <summary>What a lot lacks of an element for tomorrow's tissue, g: target content times (mass + tomorrow's gain), less its pool.</summary>
     public static double Demand(int element, PlantLot lot, CropParameters crop) => Math.Max(
-        0, (crop.TissueGramsPerGramDry[element] * (lot.DryGrams + lot.PotentialGainGrams)) - lot.Pools[element]);
+        0, Fruiting.Target(element, lot, crop) - lot.Pools[element]);
 
-    private static double Scale(int element, PlantLot lot, CropParameters crop, PlantParameters plants) =>
-        plants.SupplyOverDemand * crop.TissueGramsPerGramDry[element] * lot.PotentialGainGrams;
+    private static double Scale(int element, PlantLot lot, CropParameters crop, PlantParameters plants)
+    {
+        double tissue = crop.TissueGramsPerGramDry[element] * (lot.PotentialGainGrams - lot.PotentialFruitGrams);
+        return plants.SupplyOverDemand
+            * (crop.Fruit is { } fruit ? tissue + (fruit.TissueGramsPerGramDry[element] * lot.PotentialFruitGrams) : tissue);
+    }
 
     private static double Plan(
         int element, double concentration, double halfSaturation, PlantLot lot, CropParameters crop, PlantParameters plants) =>

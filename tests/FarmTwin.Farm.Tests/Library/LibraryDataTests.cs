@@ -77,7 +77,6 @@ public partial class LibraryDataTests
     [Theory]
     [InlineData("fish")]
     [InlineData("feeds")]
-    [InlineData("crops")]
     [InlineData("covers")]
     public void Sets_of_a_kind_have_the_same_parameters_in_the_same_units(string folder)
     {
@@ -86,6 +85,19 @@ public partial class LibraryDataTests
         foreach (string name in names)
         {
             Assert.Equal(first, Library.Set(folder, name).All.Select(p => $"{p.Name} [{p.Unit}]").Order(StringComparer.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Crops_have_the_same_parameters_and_fruiting_crops_the_whole_fruiting_set_besides()
+    {
+        string[] Names(string crop, bool fruit) => [.. Library.Set("crops", crop).All.Where(p => p.Name.StartsWith("fruit", StringComparison.Ordinal) == fruit)
+            .Select(p => $"{p.Name} [{p.Unit}]").Order(StringComparer.Ordinal)];
+        Assert.NotEmpty(Names("tomato", fruit: true));
+        foreach (string crop in Library.Names("crops"))
+        {
+            Assert.Equal(Names("lettuce", fruit: false), Names(crop, fruit: false));
+            Assert.True(Names(crop, fruit: true) is { Length: 0 } || Names(crop, fruit: true).SequenceEqual(Names("tomato", fruit: true)), crop);
         }
     }
 
