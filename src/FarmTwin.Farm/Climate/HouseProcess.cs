@@ -1,5 +1,6 @@
 using FarmTwin.Engine.Chance;
 using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Water;
@@ -25,10 +26,12 @@ public sealed class HouseProcess
     private readonly double _pressure;
     private readonly LampGroup[] _lamps;
     private readonly double[] _gainWatts;
-    private readonly double _pumpWatts;
+    private readonly double[] _pipeWatts;
+    private readonly int[] _pipeTo;
     private readonly double[] _pumpHeat;
     private readonly double[] _blowerWatts;
     private readonly int[] _blowerBasinBlower;
+    private double _pumpWatts;
     private double _lampWatts;
     private double _nurseryWatts;
     private HouseAir _air;
@@ -49,17 +52,8 @@ public sealed class HouseProcess
         _lamps = [.. description.Lamps.Values.Select(l => LampGroup.Of(l, farm.Parts))];
         _gainWatts = new double[farm.Parts.Basins.Length];
         _pumpHeat = new double[farm.Parts.Basins.Length];
-        foreach (PipeDescription pipe in description.Pipes.Values)
-        {
-            _pumpWatts += pipe.PowerWatts;
-            _pumpHeat[farm.Parts.BasinIndex(pipe.To)] += pipe.PowerWatts * farm.Parts.Practice.PumpHeatShare;
-        }
-
-        for (int h = 0; h < farm.Parts.Heaters.Length; h++)
-        {
-            _pumpWatts += farm.Parts.Heaters[h].PowerWatts;
-        }
-
+        _pipeWatts = [.. description.Pipes.Values.Select(p => p.PowerWatts)];
+        _pipeTo = [.. description.Pipes.Values.Select(p => farm.Parts.BasinIndex(p.To))];
         string[] blowers = [.. description.Blowers.Keys];
         _blowerWatts = [.. description.Blowers.Values.Select(b => b.PowerWatts)];
         _blowerBasinBlower = [.. farm.Parts.Basins.Select(b => b.Blower is null ? -1 : Array.IndexOf(blowers, b.Blower))];
@@ -91,9 +85,13 @@ public sealed class HouseProcess
         double litDay = today.SunsetHours - today.SunriseHours;
         for (int l = 0; l < _lamps.Length; l++)
         {
-            double lit = _lamps[l].Schedule.LitHours(from, to, today.SunriseHours, today.SunsetHours) / step.Hours;
+            double lit = Lit(_farm.State.Equipment.Lamps[l],
+                _lamps[l].Schedule.LitHours(from, to, today.SunriseHours, today.SunsetHours) / step.Hours);
             litLamps = Math.Max(litLamps, lit);
-            litDay = Math.Max(litDay, _lamps[l].Schedule.PhotoperiodHours(today.SunriseHours, today.SunsetHours));
+            double longest = !_farm.Running.LampsPowered || _farm.State.Equipment.Lamps[l] == LampCondition.Dark ? 0
+                : _farm.State.Equipment.Lamps[l] == LampCondition.BurnsOn ? UnitConstants.HoursPerDay
+                : _lamps[l].Schedule.PhotoperiodHours(today.SunriseHours, today.SunsetHours);
+            litDay = Math.Max(litDay, longest);
             _lampWatts += _lamps[l].Watts * lit;
             foreach (int basin in _lamps[l].Basins)
             {
@@ -114,6 +112,7 @@ public sealed class HouseProcess
             nurseryLit += Math.Max(0, Math.Min(to, NurseryOnHour + nursery.LightHours - UnitConstants.HoursPerDay) - from) / step.Hours;
         }
 
+        nurseryLit = nursery is null ? 0 : Lit(_farm.State.Equipment.NurseryLamps, Math.Min(1, nurseryLit));
         _nurseryWatts = nursery is null ? 0 : nursery.Tiers * nursery.PowerPerTierWatts * nurseryLit;
         double nurseryCelsius = nursery is null ? state.AirCelsius : Math.Max(state.AirCelsius, nursery.AtLeastCelsius);
         double inside = _cover.SolarTransmission * (1 - _farm.State.House.ShadeShare)
@@ -146,6 +145,7 @@ public sealed class HouseProcess
         double hour = (step.FromSeconds - (day * UnitConstants.SecondsPerDay)) / UnitConstants.SecondsPerHour;
         HourlyWeather weather = _weather.At((int)day, Math.Min(23, (int)hour));
         DailyWeather today = _weather.Day((int)day);
+        RunPumps();
         double conductance = 0;
         double weighted = 0;
         double evaporation = 0;
@@ -178,6 +178,8 @@ public sealed class HouseProcess
             hour + (step.Hours / 2) < today.SunriseHours || hour + (step.Hours / 2) > today.SunsetHours)
         {
             ShadeShare = state.ShadeShare,
+            HeaterShare = _farm.Running.AirHeater,
+            VentShare = _farm.Running.Vents,
         });
         state.OutsideCelsius = weather.TemperatureCelsius;
         for (int b = 0; b < parts.Basins.Length; b++)
@@ -251,6 +253,28 @@ public sealed class HouseProcess
             MonthlyNormals.Of(normals, site.WarmerKelvin), where, streams, parts.Climate, parts.Farm.Start, days);
     }
 
+    // Lamps as their timer would have them, unless they or it are broken, or without power.
+    private double Lit(LampCondition lamps, double byTimer) => !_farm.Running.LampsPowered || lamps == LampCondition.Dark ? 0
+        : lamps == LampCondition.BurnsOn ? 1
+        : byTimer;
+
+    private void RunPumps()
+    {
+        _pumpWatts = 0;
+        Array.Clear(_pumpHeat);
+        for (int p = 0; p < _pipeWatts.Length; p++)
+        {
+            double watts = _pipeWatts[p] * _farm.Running.Pump[p];
+            _pumpWatts += watts;
+            _pumpHeat[_pipeTo[p]] += watts * _farm.Parts.Practice.PumpHeatShare;
+        }
+
+        for (int h = 0; h < _farm.Parts.Heaters.Length; h++)
+        {
+            _pumpWatts += _farm.Parts.Heaters[h].PowerWatts * _farm.Running.WaterHeater[h];
+        }
+    }
+
     private double BlowerWatts()
     {
         // A blower runs while any of its basins takes air.
@@ -268,7 +292,7 @@ public sealed class HouseProcess
                 }
             }
 
-            watts += all > 0 ? _blowerWatts[k] * share / all : _blowerWatts[k];
+            watts += _farm.Running.Blower[k] * (all > 0 ? _blowerWatts[k] * share / all : _blowerWatts[k]);
         }
 
         return watts;
@@ -290,7 +314,7 @@ public sealed class HouseProcess
             return (parts.Basins[b].WallWattsPerKelvin, 0);
         }
 
-        bool bubbling = parts.Basins[b].AirLitresPerMinute > 0 && basins.AirShare[b] > 0;
+        bool bubbling = parts.Basins[b].AirLitresPerMinute > 0 && basins.AirShare[b] * _farm.Running.Air[b] > 0;
         double water = basins.Celsius[b];
         SurfaceExchange surface = WaterSurface.At(
             water,

@@ -56,6 +56,10 @@ public sealed record FarmDescription
     [Input("blowers", "Blowers that feed the diffusers of basins")]
     public IReadOnlyDictionary<string, BlowerDescription> Blowers { get; init; } = new Dictionary<string, BlowerDescription>();
 
+    /// <summary>Backups by name.</summary>
+    [Input("backups", "What steps in when the mains fail: battery air, generator, oxygen")]
+    public IReadOnlyDictionary<string, BackupDescription> Backups { get; init; } = new Dictionary<string, BackupDescription>();
+
     /// <summary>Bead filters by name.</summary>
     [Input("filters", "Bead filters: capture of solids and nitrification on one bed")]
     public IReadOnlyDictionary<string, BeadFilterDescription> Filters { get; init; } = new Dictionary<string, BeadFilterDescription>();

@@ -139,6 +139,10 @@ public sealed record HouseDescription
     [Input("largestVentilation", "Air changes an hour with vents fully open", Unit = "1/h", Low = 0, High = 120)]
     public double LargestVentilationPerHour { get; init; } = 45;
 
+    /// <summary>Share of the ventilation that works without power.</summary>
+    [Input("ventilationWithoutPower", "Share of the ventilation that works without power: roof vents cranked by hand or driven by wax", Unit = "1", Low = 0, High = 1)]
+    public double VentilationWithoutPower { get; init; }
+
     /// <summary>Carbon dioxide of the air, ppm.</summary>
     [Input("carbonDioxide", "Carbon dioxide of the house air", Unit = "ppm", Low = 200, High = 3000)]
     public double CarbonDioxidePpm { get; init; } = 420;

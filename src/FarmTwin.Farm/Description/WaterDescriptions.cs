@@ -86,6 +86,10 @@ public sealed record BasinDescription
     [Input("floatValveFlow", "Most that the float valve lets in", Unit = "L/h", Low = 1, High = 1e6)]
     public double FloatValveLitresPerHour { get; init; } = 600;
 
+    /// <summary>Whether the float valve is an electric one, which stays shut without power.</summary>
+    [Input("floatValveNeedsPower", "Whether the float valve is an electric one, which stays shut without power")]
+    public bool FloatValveNeedsPower { get; init; }
+
     /// <summary>Temperature at the start, °C.</summary>
     [Input("initialTemperature", "Temperature at the start", Unit = "°C", Low = 0, High = 45)]
     public double InitialTemperatureCelsius { get; init; } = 15;
@@ -135,6 +139,14 @@ public sealed record PipeDescription
     /// <summary>Electric power of the pump, W.</summary>
     [Input("power", "Electric power of its pump", Unit = "W", Low = 0, High = 1e5)]
     public double PowerWatts { get; init; }
+
+    /// <summary>Water that runs back through the pipe when its pump stops, L.</summary>
+    [Input("drainBack", "Water that runs back through the pipe into the basin it leaves when its pump stops", Unit = "L", Low = 0, High = 1e5)]
+    public double DrainBackLitres { get; init; }
+
+    /// <summary>Whether a check valve keeps it from running back.</summary>
+    [Input("checkValve", "Whether a check valve keeps the water from running back")]
+    public bool CheckValve { get; init; }
 }
 
 /// <summary>A valve on one or more pipes.</summary>

@@ -70,6 +70,12 @@ public sealed class FlowNetwork
         TopUp = new double[count];
         Spill = new double[count];
         Loss = new double[count];
+        Leak = new double[count];
+        LeakWanted = new double[count];
+        FloatValves = new FloatValveCondition[count];
+        DrainBlocked = new bool[count];
+        LevelShare = new double[count];
+        Array.Fill(LevelShare, 1);
     }
 
     /// <summary>Names of the pipes, in the order of <see cref="EdgeFlow"/>.</summary>
@@ -87,6 +93,18 @@ public sealed class FlowNetwork
     /// <summary>Share of its set flow that each pump delivers, from the equipment's state; 1 when well.</summary>
     public double[] PumpShare { get; }
 
+    /// <summary>How the float valve of each basin stands, from the equipment's state.</summary>
+    public FloatValveCondition[] FloatValves { get; }
+
+    /// <summary>Whether the way out of each basin is blocked, from the equipment's state.</summary>
+    public bool[] DrainBlocked { get; }
+
+    /// <summary>Share of its normal level that the way out of each basin holds, from the equipment's state; 1 when well.</summary>
+    public double[] LevelShare { get; }
+
+    /// <summary>Leak of each basin, from the equipment's state, L/h.</summary>
+    public double[] LeakWanted { get; }
+
     /// <summary>Volume of every basin at the end of the step, L.</summary>
     public double[] LitresAfter { get; }
 
@@ -96,13 +114,19 @@ public sealed class FlowNetwork
     /// <summary>Water lost over the brim and out of the farm, L/h.</summary>
     public double[] Spill { get; }
 
+    /// <summary>Water that really leaked out of the farm, L/h: no more than there was.</summary>
+    public double[] Leak { get; }
+
     /// <summary>Evaporation and transpiration that really left, L/h: no more than there was.</summary>
     public double[] Loss { get; }
 
     private IEnumerable<int> Pipes => Enumerable.Range(0, _from.Length);
 
-    /// <summary>Flow into a basin through its pipes, L/h.</summary>
-    public double Inflow(int basin) => _inflow[basin];
+    /// <summary>The basin that a pipe leads to.</summary>
+    public int To(int pipe) => _to[pipe];
+
+    /// <summary>The basin that a pipe leaves.</summary>
+    public int From(int pipe) => _from[pipe];
 
     /// <summary>Flow out of a basin through its pipes, L/h.</summary>
     public double Outflow(int basin) => _outflow[basin];
@@ -118,6 +142,7 @@ public sealed class FlowNetwork
         for (int b = 0; b < _basins.Length; b++)
         {
             Loss[b] = Math.Min(wantedLoss[b], litres[b] / (2 * hours));
+            Leak[b] = Math.Min(LeakWanted[b], Math.Max(0, (litres[b] / (2 * hours)) - Loss[b]));
         }
 
         // A pump that runs short takes water from the sump it feeds: limited one after another, at most once each.
@@ -136,6 +161,11 @@ public sealed class FlowNetwork
         Array.Clear(_outflow);
         Array.Clear(EdgeFlow);
         Array.Clear(TopUp);
+        for (int b = 0; b < _basins.Length; b++)
+        {
+            TopUp[b] = _basins[b].FloatValve && FloatValves[b] == FloatValveCondition.StuckOpen ? _basins[b].FloatValveLitresPerHour : 0;
+        }
+
         for (int p = 0; p < _from.Length; p++)
         {
             if (_pumped[p])
@@ -146,15 +176,15 @@ public sealed class FlowNetwork
 
         foreach (int b in _order)
         {
-            double level = _basins[b].VolumeLitres;
-            double surplus = _inflow[b] - Loss[b] + ((litres[b] - level) / hours);
-            if (surplus < 0 && _basins[b].FloatValve)
+            double level = _basins[b].VolumeLitres * LevelShare[b];
+            double surplus = _inflow[b] - Loss[b] - Leak[b] + TopUp[b] + ((litres[b] - level) / hours);
+            if (surplus < 0 && FloatWorks(b))
             {
                 TopUp[b] = Math.Min(-surplus, _basins[b].FloatValveLitresPerHour);
             }
 
             _outflow[b] = 0;
-            if (surplus > 0)
+            if (surplus > 0 && !DrainBlocked[b])
             {
                 PassOn(b, surplus);
             }
@@ -254,11 +284,13 @@ public sealed class FlowNetwork
                 continue;
             }
 
-            double left = litres[b] - (_basins[b].VolumeLitres * DryShare) + (_basins[b].FloatValve ? hours * _basins[b].FloatValveLitresPerHour : 0);
-            if (_outflow[b] > 0 && _pumpFactor[b] == 1 && left + (hours * (_inflow[b] - _outflow[b] - Loss[b])) < 0)
+            bool fills = _basins[b].FloatValve && FloatValves[b] != FloatValveCondition.StuckShut;
+            double left = litres[b] - (_basins[b].VolumeLitres * DryShare) + (fills ? hours * _basins[b].FloatValveLitresPerHour : 0);
+            double lost = Loss[b] + Leak[b];
+            if (_outflow[b] > 0 && _pumpFactor[b] == 1 && left + (hours * (_inflow[b] - _outflow[b] - lost)) < 0)
             {
                 // What flows in meanwhile is not counted on: it may itself be limited next.
-                _pumpFactor[b] = Math.Clamp(((left / hours) - Loss[b]) / _outflow[b], 0, 1);
+                _pumpFactor[b] = Math.Clamp(((left / hours) - lost) / _outflow[b], 0, 1);
                 limited = true;
             }
         }
@@ -271,10 +303,10 @@ public sealed class FlowNetwork
         Array.Clear(Spill);
         for (int b = 0; b < _basins.Length; b++)
         {
-            double after = litres[b] + (hours * (_inflow[b] - _outflow[b] - Loss[b] + TopUp[b]));
+            double after = litres[b] + (hours * (_inflow[b] - _outflow[b] - Loss[b] - Leak[b] + TopUp[b]));
             if (_isSump[b])
             {
-                if (_basins[b].FloatValve && after < _basins[b].VolumeLitres)
+                if (FloatWorks(b) && after < _basins[b].VolumeLitres)
                 {
                     TopUp[b] = Math.Min((_basins[b].VolumeLitres - after) / hours, _basins[b].FloatValveLitresPerHour);
                     after += TopUp[b] * hours;
@@ -286,7 +318,7 @@ public sealed class FlowNetwork
 
         for (int p = 0; p < _from.Length; p++)
         {
-            if (_valve[p] >= 0 && _isSump[_from[p]] && valveFlow[_valve[p]] > 0)
+            if (_valve[p] >= 0 && _isSump[_from[p]] && valveFlow[_valve[p]] > 0 && !DrainBlocked[_from[p]])
             {
                 LevelOut(p, valveFlow[_valve[p]], hours);
             }
@@ -320,7 +352,7 @@ public sealed class FlowNetwork
         LitresAfter[to] += moved;
 
         // What comes over the line need not come from the source.
-        double saved = Math.Min(TopUp[to] * hours, moved);
+        double saved = FloatWorks(to) ? Math.Min(TopUp[to] * hours, moved) : 0;
         TopUp[to] -= saved / hours;
         LitresAfter[to] -= saved;
     }
@@ -331,7 +363,7 @@ public sealed class FlowNetwork
         LitresAfter[basin] = _brim[basin];
         for (int p = 0; p < _from.Length; p++)
         {
-            if (_from[p] == basin && !_pumped[p] && _valve[p] < 0 && _isSump[basin])
+            if (_from[p] == basin && !_pumped[p] && _valve[p] < 0 && _isSump[basin] && !DrainBlocked[basin])
             {
                 EdgeFlow[p] += excess / hours;
                 _outflow[basin] += excess / hours;
@@ -342,6 +374,8 @@ public sealed class FlowNetwork
 
         Spill[basin] += excess / hours;
     }
+
+    private bool FloatWorks(int basin) => _basins[basin].FloatValve && FloatValves[basin] == FloatValveCondition.Well;
 
     private void Flow(int pipe, double flow)
     {

@@ -93,7 +93,7 @@ public sealed class Loops
         foreach ((int valve, int first, int second) in _joints)
         {
             double smaller = Math.Min(LitresApart(first), LitresApart(second));
-            if (_farm.State.ValveFlow[valve] * UnitConstants.HoursPerDay >= smaller)
+            if (_farm.Running.ExchangeOf(valve) * UnitConstants.HoursPerDay >= smaller)
             {
                 Merge(_root, first, second);
             }

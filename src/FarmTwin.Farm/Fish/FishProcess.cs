@@ -93,6 +93,8 @@ public sealed class FishProcess
     {
         WaterStep step = _farm.Step;
         FarmTotals totals = _farm.State.Totals;
+        Array.Clear(_farm.Died);
+        Array.Clear(_farm.DiedGrams);
         for (int b = 0; b < step.BasinCount; b++)
         {
             List<Cohort> cohorts = _farm.State.Cohorts[b];
@@ -109,6 +111,8 @@ public sealed class FishProcess
                 totals.FishDiedGrams += dead.Grams;
                 double usual = dead.Hazards.Total > 0 ? (dead.Hazards.Base + dead.Hazards.Handling) / dead.Hazards.Total : 0;
                 totals.UnexplainedDeathsToday += dead.Number * (1 - usual);
+                _farm.Died[b] += dead.Number * (1 - usual);
+                _farm.DiedGrams[b] += dead.Grams * (1 - usual);
                 _farm.State.Books.PostElements(Door.DeadFish, dead.Elements, -1);
             }
         }

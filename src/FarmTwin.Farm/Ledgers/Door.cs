@@ -75,11 +75,14 @@ public static class Door
     /// <summary>Calcium phosphate falling out or dissolving (water side).</summary>
     public const int Precipitation = 23;
 
+    /// <summary>Pure oxygen from a backup, as far as it dissolves.</summary>
+    public const int BackupOxygen = 24;
+
     /// <summary>Names, in the order of the constants.</summary>
     public static readonly string[] Names =
     [
         "source water", "feed", "fish delivered", "fish sold", "dead fish", "seed", "crop harvest", "crop compost", "denitrification",
         "dosing", "sludge compost", "spill", "iron lost", "air", "fish", "nitrification", "solids breakdown", "plant uptake",
-        "evaporation", "transpiration", "water heaters", "gains", "loss to house", "precipitation",
+        "evaporation", "transpiration", "water heaters", "gains", "loss to house", "precipitation", "backup oxygen",
     ];
 }

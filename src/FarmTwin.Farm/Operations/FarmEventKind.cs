@@ -38,4 +38,13 @@ public enum FarmEventKind
 
     /// <summary>A planned event; argument 0 is its number.</summary>
     Planned,
+
+    /// <summary>A fault is mended; argument 0 is its number.</summary>
+    FaultMended,
+
+    /// <summary>A backup takes its load; argument 0 is the backup, argument 1 its ordinal when this was arranged.</summary>
+    BackupStarts,
+
+    /// <summary>A backup has run out; arguments as for its start.</summary>
+    BackupRunsOut,
 }

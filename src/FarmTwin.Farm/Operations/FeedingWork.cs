@@ -35,6 +35,14 @@ public sealed class FeedingWork : FarmWork
             return;
         }
 
+        // Fish that must live on the oxygen in their water are not fed: digestion would take it.
+        if (!State.Equipment.MainsOn && Parts.Farm.Feeding.HeedWater)
+        {
+            State.Totals.FeedWithheldGrams += wanted;
+            Log.Add(seconds, "meal withheld", "all tanks", wanted, "g", "the mains are off");
+            return;
+        }
+
         double most = Parts.Farm.Feeding.MostKilogramsPerDay is { } limit
             ? limit * UnitConstants.GramsPerKilogram / _mealHours.Length
             : double.PositiveInfinity;

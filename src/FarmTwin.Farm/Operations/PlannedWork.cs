@@ -10,13 +10,15 @@ public sealed class PlannedWork : FarmWork
 {
     private readonly DosingWork _dosing;
     private readonly FishTrade _trade;
+    private readonly FaultWork _faults;
 
     /// <summary>Makes it.</summary>
-    public PlannedWork(FarmContext farm, FarmLog log, DosingWork dosing, FishTrade trade)
+    public PlannedWork(FarmContext farm, FarmLog log, DosingWork dosing, FishTrade trade, FaultWork faults)
         : base(farm, log)
     {
         _dosing = dosing;
         _trade = trade;
+        _faults = faults;
     }
 
     /// <summary>Applies an event now.</summary>
@@ -57,6 +59,12 @@ public sealed class PlannedWork : FarmWork
                 break;
             case ChangeWater change:
                 Change(change, seconds);
+                break;
+            case FaultEvent fault:
+                _faults.Begin(fault, seconds);
+                break;
+            case MainsReturn:
+                _faults.ReturnMains(seconds);
                 break;
             default:
                 throw new DescriptionException($"The event '{planned.GetType().Name}' is not known to this version.");

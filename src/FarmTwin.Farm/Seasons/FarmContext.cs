@@ -1,3 +1,4 @@
+using FarmTwin.Engine;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Water;
 
@@ -17,10 +18,13 @@ public sealed class FarmContext
         OxygenByFish = new double[parts.Basins.Length];
         OxygenBySolids = new double[parts.Basins.Length];
         CarbonByFish = new double[parts.Basins.Length];
+        Died = new double[parts.Basins.Length];
+        DiedGrams = new double[parts.Basins.Length];
         SuspendedNitrification = new double[parts.Basins.Length];
         LampPhotons = new double[parts.Basins.Length];
         Warmth = new Warmth(parts);
         Chemistry = new WaterChemistry(parts.Basins.Length);
+        Running = new RunningEquipment(parts, state, network);
         Loops = new Loops(this);
     }
 
@@ -45,8 +49,20 @@ public sealed class FarmContext
     /// <summary>Carbon that the fish of each basin breathe out when they get all the oxygen they need, g C/h.</summary>
     public double[] CarbonByFish { get; }
 
+    /// <summary>Fish of each basin that died in the last step for a cause that base mortality does not explain.</summary>
+    public double[] Died { get; }
+
+    /// <summary>Their weight, g.</summary>
+    public double[] DiedGrams { get; }
+
+    /// <summary>The events to come. Set once, when the clock has been made.</summary>
+    public Calendar Calendar { get; internal set; } = new();
+
     /// <summary>Nitrifying capacity in suspension, mg N/(L h).</summary>
     public double[] SuspendedNitrification { get; }
+
+    /// <summary>What runs just now.</summary>
+    public RunningEquipment Running { get; }
 
     /// <summary>Which basins circulate as one water.</summary>
     public Loops Loops { get; }

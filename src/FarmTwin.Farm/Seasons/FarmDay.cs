@@ -42,11 +42,11 @@ internal sealed class FarmDay : IHybridModel
     private readonly DosingWork _dosing;
     private readonly StartUpWork _startUp;
     private readonly CouplingWork _coupling;
+    private readonly FaultWork _faults;
     private readonly PlannedWork _planned;
     private readonly PlannedEvent[] _events;
     private readonly int[] _throttle;
     private readonly double[] _oxygenBefore;
-    private readonly bool[] _hasInflow;
     private readonly long _longest;
 
     public FarmDay(FarmContext farm, FarmLog log, HouseProcess house, SeasonRecord record)
@@ -74,17 +74,17 @@ internal sealed class FarmDay : IHybridModel
         _dosing = new DosingWork(farm, log);
         _startUp = new StartUpWork(farm, log, _dosing);
         _coupling = new CouplingWork(farm, log, _trade);
-        _planned = new PlannedWork(farm, log, _dosing, _trade);
+        _faults = new FaultWork(farm, log, new BackupWork(farm, log));
+        _planned = new PlannedWork(farm, log, _dosing, _trade, _faults);
         _record = record;
         _events = [.. parts.Farm.Plan.Values];
         string[] filters = parts.FilterNames;
         _throttle = [.. parts.Farm.Pipes.Values.Select(p => p.ThrottledBy is null ? -1 : Array.IndexOf(filters, p.ThrottledBy))];
         _oxygenBefore = new double[parts.Basins.Length];
-        _hasInflow = [.. parts.BasinNames.Select(n => parts.Farm.Pipes.Values.Any(p => p.To == n && p.Drive == PipeDrive.Pump))];
         _longest = (long)Math.Round(parts.Farm.StepMinutes * 60);
     }
 
-    public long LongestStepSeconds => _farm.State.Operations.FineUntilSeconds > NowSeconds || AirOrFlowIsOff()
+    public long LongestStepSeconds => _farm.State.Operations.FineUntilSeconds > NowSeconds || PowerAirOrFlowIsOff()
         ? Math.Min(FineStepSeconds, _longest)
         : _longest;
 
@@ -95,6 +95,8 @@ internal sealed class FarmDay : IHybridModel
     public PlannedWork Planned => _planned;
 
     public CouplingWork Coupling => _coupling;
+
+    public FaultWork Faults => _faults;
 
     public HeatBalance Heat => _heat;
 
@@ -109,6 +111,7 @@ internal sealed class FarmDay : IHybridModel
         FarmState state = _farm.State;
         FlowNetwork network = _farm.Network;
         step.Open(fromSeconds, toSeconds);
+        _farm.Running.Refresh(fromSeconds);
         _farm.ClearDemands();
         _farm.Warmth.Refresh(state.Basins);
         _farm.Chemistry.Refresh(state.Basins);
@@ -119,7 +122,7 @@ internal sealed class FarmDay : IHybridModel
         _house.Contribute(transpiration);
         _plants.AddVapour();
         Throttle();
-        network.Solve(state.Basins.Litres, step.VapourLitresPerHour, state.ValveFlow, step.Hours);
+        network.Solve(state.Basins.Litres, step.VapourLitresPerHour, _farm.Running.ValveFlow, step.Hours);
         _balance.Open(step);
 
         SolveHeat();
@@ -156,6 +159,7 @@ internal sealed class FarmDay : IHybridModel
                 _feeding.Meal(now);
                 break;
             case FarmEventKind.MorningRound:
+                _faults.MorningRound(now);
                 _startUp.MorningRound(now);
                 _trade.MorningRound(now);
                 _coupling.MorningRound(now, _heat.LargestWatts.Length > 0 ? _heat.LargestWatts[0] : 0);
@@ -187,6 +191,15 @@ internal sealed class FarmDay : IHybridModel
             case FarmEventKind.Planned:
                 _planned.Apply(_events[entry.Argument0], now);
                 break;
+            case FarmEventKind.FaultMended:
+                _faults.Mended(entry.Argument0, now);
+                break;
+            case FarmEventKind.BackupStarts:
+                _faults.BackupStarts(entry.Argument0, entry.Argument1, now);
+                break;
+            case FarmEventKind.BackupRunsOut:
+                _faults.BackupRunsOut(entry.Argument0, entry.Argument1, now);
+                break;
             default:
                 throw new InvalidOperationException($"The farm knows no event of kind {entry.Kind}.");
         }
@@ -196,17 +209,18 @@ internal sealed class FarmDay : IHybridModel
     {
         NowSeconds = timeSeconds;
         _record.Instant(timeSeconds);
+        if (_faults.IsFollowed(timeSeconds))
+        {
+            _record.Faults.Add(timeSeconds);
+        }
     }
 
     private void Throttle()
     {
         for (int p = 0; p < _throttle.Length; p++)
         {
-            if (_throttle[p] >= 0)
-            {
-                _farm.Network.PumpShare[p] = BeadBed.FlowShare(
-                    _farm.Parts.Solids, FilterCare.HeldKilogramsPerCubicMetre(_farm, _throttle[p]));
-            }
+            _farm.Network.PumpShare[p] = _farm.Running.Pump[p] * (_throttle[p] < 0 ? 1 : BeadBed.FlowShare(
+                _farm.Parts.Solids, FilterCare.HeldKilogramsPerCubicMetre(_farm, _throttle[p])));
         }
 
         for (int f = 0; f < _farm.Parts.Filters.Length; f++)
@@ -230,7 +244,7 @@ internal sealed class FarmDay : IHybridModel
                 heater.HotLoopCelsius,
                 state.Basins.Celsius[parts.HeaterBasin[h]]);
             _heat.HoldCelsius[h] = state.HeaterHold[h];
-            _heat.LargestWatts[h] = Math.Clamp(coil, 0, heater.OutputKilowatts * UnitConstants.GramsPerKilogram);
+            _heat.LargestWatts[h] = Math.Clamp(coil, 0, heater.OutputKilowatts * UnitConstants.GramsPerKilogram * _farm.Running.WaterHeater[h]);
         }
 
         _heat.Solve(state.Basins, _farm.Step, parts.SourceWater.Celsius);
@@ -268,6 +282,7 @@ internal sealed class FarmDay : IHybridModel
         _fish.CommitDeaths();
         ChooseStep(step.ToSeconds);
         NowSeconds = step.ToSeconds;
+        FollowFaults(step);
         _record.Step(step.Hours * UnitConstants.SecondsPerHour);
     }
 
@@ -310,14 +325,34 @@ internal sealed class FarmDay : IHybridModel
         }
     }
 
-    // A stocked tank without its air or its flow is followed by the minute from the moment that it fails.
-    private bool AirOrFlowIsOff()
+    private void FollowFaults(WaterStep step)
     {
+        if (_farm.State.Faults.Count == 0)
+        {
+            return;
+        }
+
+        _faults.Observe(step.ToSeconds, step.Hours);
+        if (_faults.IsFollowed(step.ToSeconds))
+        {
+            _record.Faults.CountDead();
+            _record.Faults.Add(step.ToSeconds);
+        }
+    }
+
+    // Without power, and where a stocked tank is without its air or its flow, by the minute from the moment that it fails.
+    private bool PowerAirOrFlowIsOff()
+    {
+        if (!_farm.State.Equipment.MainsOn)
+        {
+            return true;
+        }
+
         for (int b = 0; b < _oxygenBefore.Length; b++)
         {
             if (_farm.State.Cohorts[b].Count > 0
-                && ((_farm.Parts.Basins[b].AirLitresPerMinute > 0 && _farm.State.Basins.AirShare[b] <= 0)
-                    || (_hasInflow[b] && _farm.Network.Inflow(b) <= 0)))
+                && ((_farm.Parts.Basins[b].AirLitresPerMinute > 0 && _farm.State.Basins.AirShare[b] * _farm.Running.Air[b] <= 0)
+                    || _farm.Running.FlowIsOff(b)))
             {
                 return true;
             }

@@ -53,6 +53,7 @@ public sealed class FarmParts
         Mineralization = MineralizationParameters.From(library.Set("processes", "mineralization"));
         Plants = PlantParameters.From(library.Set("processes", "plants"));
         Practice = PracticeParameters.From(library.Set("processes", "practice"));
+        Faults = FaultParameters.From(library.Set("processes", "faults"));
         RootSurface = SurfaceMedium.From(library.Set("media", "roots"));
         HeaterFuel = [.. Heaters.Select(h => FuelProperties.From(library.Set("fuels", h.Fuel)))];
         AirHeaterFuel = farm.House.AirHeater is { } air ? FuelProperties.From(library.Set("fuels", air.Fuel)) : null;
@@ -156,6 +157,9 @@ public sealed class FarmParts
 
     /// <summary>Parameters of the daily practice.</summary>
     public PracticeParameters Practice { get; }
+
+    /// <summary>Parameters of faults and their repair.</summary>
+    public FaultParameters Faults { get; }
 
     /// <summary>Film surface of roots.</summary>
     public SurfaceMedium RootSurface { get; }

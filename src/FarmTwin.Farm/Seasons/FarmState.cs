@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Fish;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Operations;
@@ -35,6 +36,7 @@ public sealed class FarmState
         Doses = new DoseState(parts.Basins.Length);
         Growing = new GrowingState(parts);
         Operations = new OperationsState(parts);
+        Equipment = new EquipmentState(parts, valves);
     }
 
     /// <summary>Bodies of water.</summary>
@@ -76,6 +78,12 @@ public sealed class FarmState
     /// <summary>Where the work of the farm stands.</summary>
     public OperationsState Operations { get; }
 
+    /// <summary>What is well and what is broken.</summary>
+    public EquipmentState Equipment { get; }
+
+    /// <summary>Faults of the season, in the order in which they began.</summary>
+    public List<Fault> Faults { get; } = [];
+
     /// <summary>Takes over another's state.</summary>
     public void CopyFrom(FarmState other)
     {
@@ -105,5 +113,11 @@ public sealed class FarmState
         Books.CopyFrom(other.Books);
         Totals = other.Totals.Clone();
         Operations.CopyFrom(other.Operations);
+        Equipment.CopyFrom(other.Equipment);
+        Faults.Clear();
+        foreach (Fault fault in other.Faults)
+        {
+            Faults.Add(fault.Clone());
+        }
     }
 }

@@ -42,7 +42,10 @@ public sealed class FarmTotals
     /// <summary>Water that ran over a brim and out of the farm, or was led out of it, L.</summary>
     public double SpilledLitres { get; set; }
 
-    /// <summary>Part of it that the event record has told already, L.</summary>
+    /// <summary>Water that leaked out of basins, L.</summary>
+    public double LeakedLitres { get; set; }
+
+    /// <summary>Part of what spilled that the event record has told already, L.</summary>
     public double SpilledLitresLogged { get; set; }
 
     /// <summary>Ammonia nitrogen oxidized, g N.</summary>

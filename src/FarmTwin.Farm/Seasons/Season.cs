@@ -45,6 +45,7 @@ public sealed class Season
         var house = new HouseProcess(_farm, new RandomStreams(seed, replicate));
         _day = new FarmDay(_farm, Log, house, Record);
         _simulation = new Simulation(_day, new SimulationOptions { GuardPhase = FarmPhase.Guard, RecordIntervalSeconds = 3600 });
+        _farm.Calendar = _simulation.Calendar;
         Seed = seed;
         Replicate = replicate;
         Fill();
@@ -124,6 +125,7 @@ public sealed class Season
         _simulation.Restore(snapshot.Simulation);
         snapshot.EdgeFlow.CopyTo(_farm.Network.EdgeFlow, 0);
         _day.NowSeconds = _simulation.NowSeconds;
+        _farm.Running.Refresh(NowSeconds);
     }
 
     private void Stocks(Span<double> stocks)

@@ -53,6 +53,7 @@ public sealed class SeasonRecord
             .Where(i => _columns[i].Recorded.Kind is ColumnKind.Mean or ColumnKind.Minimum or ColumnKind.Maximum)];
         _stepValues = [.. _stepColumns.Select(i => _columns[i].Value)];
         _hourValues = [.. _hourColumns.Select(c => c.Value)];
+        Faults = new FaultTrace(farm);
         _marks = new double[_columns.Count];
         Peaks = new Peak[_hourColumns.Count];
         Array.Fill(Peaks, Peak.None);
@@ -63,6 +64,9 @@ public sealed class SeasonRecord
 
     /// <summary>A row an hour.</summary>
     public Recorder Hours { get; }
+
+    /// <summary>A row a step while a fault is open and for some hours after.</summary>
+    public FaultTrace Faults { get; }
 
     /// <summary>Highest and lowest hourly mean of every column of <see cref="Hours"/>.</summary>
     public Peak[] Peaks { get; }
@@ -133,6 +137,7 @@ public sealed class SeasonRecord
         ArgumentNullException.ThrowIfNull(other);
         Days.CopyFrom(other.Days);
         Hours.CopyFrom(other.Hours);
+        Faults.CopyFrom(other.Faults);
         other._marks.CopyTo(_marks, 0);
         other.Peaks.CopyTo(Peaks, 0);
         _lastHour = other._lastHour;
@@ -263,7 +268,7 @@ public sealed class SeasonRecord
         Sum("air_heat_kWh", "kWh", () => state.Totals.AirHeatMegajoules / UnitConstants.MegajoulesPerKilowattHour);
         Sum("electricity_kWh", "kWh", () => state.Totals.PumpKilowattHours + state.Totals.BlowerKilowattHours
             + state.Totals.LampKilowattHours + state.Totals.NurseryKilowattHours);
-        Mean("exchange_L_per_h", "L/h", () => state.ValveFlow.Length > 0 ? state.ValveFlow[0] : 0);
+        Mean("exchange_L_per_h", "L/h", () => state.ValveFlow.Length > 0 ? _farm.Running.ExchangeOf(0) : 0);
     }
 
     private void AddHourColumns()

@@ -96,7 +96,7 @@ public sealed class MineralizationProcess
         for (int m = 0; m < _farm.Parts.Mineralizers.Length; m++)
         {
             int b = _farm.Parts.MineralizerBasin[m];
-            bool airOn = _farm.State.Basins.AirShare[b] > 0 && _farm.Parts.Basins[b].AirLitresPerMinute > 0;
+            bool airOn = _farm.State.Basins.AirShare[b] * _farm.Running.Air[b] > 0 && _farm.Parts.Basins[b].AirLitresPerMinute > 0;
             _farm.State.Mineralizers[m] = _farm.State.Mineralizers[m].Advance(
                 _farm.Parts.Mineralization, step.Hours, airOn, _blanketNitrate[m]);
         }

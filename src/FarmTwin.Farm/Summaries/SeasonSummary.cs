@@ -41,6 +41,12 @@ public sealed record SeasonSummary
     /// <summary>Fuel and power.</summary>
     public required EnergySummary Energy { get; init; }
 
+    /// <summary>Faults by name, in the order in which they began; empty where nothing broke.</summary>
+    public required IReadOnlyDictionary<string, FaultSummary> Faults { get; init; }
+
+    /// <summary>Backups by name.</summary>
+    public required IReadOnlyDictionary<string, BackupSummary> Backups { get; init; }
+
     /// <summary>Ledgers by name.</summary>
     public required IReadOnlyDictionary<string, LedgerSummary> Ledgers { get; init; }
 
@@ -72,6 +78,8 @@ public sealed record SeasonSummary
             Solids = SolidsFigures.Of(season, ledgers["nitrogen"]),
             Nutrients = NutrientFigures.Of(season, ledgers["nitrogen"]),
             Energy = EnergyFigures.Of(season, record, library),
+            Faults = FaultFigures.Of(season),
+            Backups = FaultFigures.BackupsOf(season),
             Ledgers = ledgers,
             Findings = [],
         };

@@ -62,7 +62,8 @@ public sealed class AirExchange
         for (int b = 0; b < basins.Count; b++)
         {
             double celsius = basins.Celsius[b];
-            double airFlow = parts.Basins[b].AirLitresPerMinute * CubicMetresPerHourPerLitrePerMinute * basins.AirShare[b];
+            double airFlow = parts.Basins[b].AirLitresPerMinute * CubicMetresPerHourPerLitrePerMinute
+                * basins.AirShare[b] * _farm.Running.Air[b];
             double open = parts.Basins[b].SurfaceSquareMetres * (1 - parts.Basins[b].CoveredShare);
             double diffuser = 0;
             double diffuserCarbonDioxide = 0;
@@ -81,7 +82,7 @@ public sealed class AirExchange
             _carbonDioxide[b] = diffuserCarbonDioxide + Aeration.SurfaceCarbonDioxideConductanceLitresPerHour(open, parts.Aeration);
             _oxygenSaturation[b] = _farm.Warmth.OxygenSaturationGramsPerLitre(b);
             _carbonDioxideSaturation[b] = _farm.Warmth.CarbonDioxideSaturationMoles(b);
-            step.Add(b, Substance.Oxygen, _oxygen[b] * _oxygenSaturation[b]);
+            step.Add(b, Substance.Oxygen, (_oxygen[b] * _oxygenSaturation[b]) + _farm.Running.Oxygen[b]);
             step.Lose(b, Substance.Oxygen, _oxygen[b]);
             AddSourceWater(b);
         }
@@ -176,6 +177,7 @@ public sealed class AirExchange
         FarmBooks books = _farm.State.Books;
         WaterStep step = _farm.Step;
         double oxygen = 0;
+        double pure = 0;
         double carbon = 0;
         for (int b = 0; b < step.BasinCount; b++)
         {
@@ -184,6 +186,7 @@ public sealed class AirExchange
                 continue;
             }
 
+            pure += _farm.Running.Oxygen[b] * step.Hours;
             oxygen += _oxygen[b] * (_oxygenSaturation[b] - step.Concentration[WaterStep.At(b, Substance.Oxygen)]) * step.Hours;
             double end = step.Concentration[WaterStep.At(b, Substance.InorganicCarbon)];
             double constant = _carbonDioxideSaturation[b] - _referenceCarbonDioxide[b]
@@ -193,6 +196,11 @@ public sealed class AirExchange
         }
 
         books.PostWater(Door.Air, Substance.Oxygen, oxygen);
+        if (pure > 0)
+        {
+            books.PostWater(Door.BackupOxygen, Substance.Oxygen, pure);
+        }
+
         books.PostWater(Door.Air, Substance.InorganicCarbon, carbon);
         BookSourceWater();
     }
@@ -222,10 +230,12 @@ public sealed class AirExchange
         for (int b = 0; b < step.BasinCount; b++)
         {
             topUp += _farm.Network.TopUp[b];
-            double spill = _farm.Network.Spill[b] * step.Hours;
+            double leak = _farm.Network.Leak[b] * step.Hours;
+            double spill = (_farm.Network.Spill[b] * step.Hours) + leak;
             if (spill > 0)
             {
-                totals.SpilledLitres += spill;
+                totals.SpilledLitres += spill - leak;
+                totals.LeakedLitres += leak;
                 books.Post(Door.Spill, FarmBooks.Water, -spill);
                 books.Post(Door.Spill, FarmBooks.Heat, -FarmBooks.MegajoulesOf(spill, _farm.State.TemperatureAfter[b]));
                 for (int substance = 0; substance < Substance.Columns; substance++)

@@ -66,7 +66,7 @@ public sealed class HeatBalance
                 continue;
             }
 
-            double diagonal = (_network.LitresAfter[b] / step.Hours) + _network.Outflow(b) + _network.Spill[b] + _network.Loss[b]
+            double diagonal = (_network.LitresAfter[b] / step.Hours) + _network.Outflow(b) + _network.Spill[b] + _network.Leak[b] + _network.Loss[b]
                 + LitresPerHourOf(step.HeatWattsPerKelvin[b]);
             int lane = b * _system.Lanes;
             _system.Diagonal.AsSpan(lane, _system.Lanes).Fill(diagonal);

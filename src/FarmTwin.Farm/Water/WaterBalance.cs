@@ -63,7 +63,7 @@ public sealed class WaterBalance
 
     /// <summary>Volume over time plus outflow, L/h: the part of the diagonal that all substances share; 0 for a dry basin.</summary>
     public double Turnover(int basin, double hours) => _network.LitresAfter[basin] > 0
-        ? (_network.LitresAfter[basin] / hours) + _network.Outflow(basin) + _network.Spill[basin]
+        ? (_network.LitresAfter[basin] / hours) + _network.Outflow(basin) + _network.Spill[basin] + _network.Leak[basin]
         : 0;
 
     /// <summary>Puts the solved concentrations of a block of substances into the basins as masses.</summary>

@@ -1,0 +1,126 @@
+using FarmTwin.Farm.Equipment;
+using FarmTwin.Farm.Fish;
+using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Operations;
+
+/// <summary>What a step did while a fault was open, or shortly after: added to the fault's figures.</summary>
+internal static class FaultObservation
+{
+    private const double CarbonDioxideMilligramsPerMole = 44010;
+    private const double SecondsPerMinute = 60;
+
+    /// <summary>Sets the figures that a fault begins with.</summary>
+    public static void Begin(FarmContext farm, Fault fault)
+    {
+        Basins basins = farm.State.Basins;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            fault.LastOxygen[b] = basins.Litres[b] > 0 ? basins.MilligramsPerLitre(b, Substance.Oxygen) : double.NaN;
+            fault.LowestOxygen[b] = fault.LastOxygen[b];
+            fault.LowestCelsius[b] = basins.Celsius[b];
+            foreach (Cohort cohort in farm.State.Cohorts[b])
+            {
+                fault.BiomassGrams[b] += cohort.BiomassGrams;
+                fault.FishOxygenGramsPerHour[b] += Metabolism.Preview(
+                    cohort, farm.Parts.Species[cohort.SpeciesIndex], 1, FishProcess.WaterOf(basins, b)).OxygenDemandGrams;
+            }
+
+            for (int level = 0; level < Fault.OxygenLevels.Length; level++)
+            {
+                if (fault.LastOxygen[b] <= Fault.OxygenLevels[level])
+                {
+                    fault.MinutesTo[(b * Fault.OxygenLevels.Length) + level] = 0;
+                }
+            }
+        }
+    }
+
+    /// <summary>Adds a step that ends now.</summary>
+    public static void Look(FarmContext farm, Fault fault, long seconds, double hours)
+    {
+        FarmState state = farm.State;
+        Basins basins = state.Basins;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            fault.Died[b] += farm.Died[b];
+            fault.DiedGrams[b] += farm.DiedGrams[b];
+            if (basins.Litres[b] <= 0)
+            {
+                fault.LastOxygen[b] = double.NaN;
+                continue;
+            }
+
+            double oxygen = basins.MilligramsPerLitre(b, Substance.Oxygen);
+            double tan = basins.MilligramsPerLitre(b, Substance.Tan);
+            double unionized = tan * Ammonia.UnionizedFraction(basins.PH[b], basins.Celsius[b]);
+            TimesTo(fault, b, oxygen, seconds, hours);
+            fault.LowestOxygen[b] = double.IsNaN(fault.LowestOxygen[b]) ? oxygen : Math.Min(fault.LowestOxygen[b], oxygen);
+            fault.LowestCelsius[b] = Math.Min(fault.LowestCelsius[b], basins.Celsius[b]);
+            fault.HighestCarbonDioxide[b] = Math.Max(fault.HighestCarbonDioxide[b], basins.CarbonDioxideMoles[b] * CarbonDioxideMilligramsPerMole);
+            fault.HighestUnionizedAmmonia[b] = Math.Max(fault.HighestUnionizedAmmonia[b], unionized);
+            fault.AnoxicHours[b] += oxygen < farm.Parts.Faults.AnoxicOxygen ? hours : 0;
+            bool bad = oxygen < farm.Parts.Faults.RootsOxygen
+                || basins.Litres[b] < farm.Parts.Faults.RootsDryShare * farm.Parts.Basins[b].VolumeLitres;
+            fault.BadRootHours[b] = bad ? fault.BadRootHours[b] + hours : 0;
+            fault.LongestBadRootHours[b] = Math.Max(fault.LongestBadRootHours[b], fault.BadRootHours[b]);
+        }
+
+        fault.SpilledLitres = state.Totals.SpilledLitres - fault.SpilledMark;
+        fault.LeakedLitres = state.Totals.LeakedLitres - fault.LeakedMark;
+        fault.PlantsAtRisk = Math.Max(fault.PlantsAtRisk, PlantsAtRisk(farm, fault));
+    }
+
+    // Straight between two looks, a minute apart where it matters.
+    private static void TimesTo(Fault fault, int b, double oxygen, long seconds, double hours)
+    {
+        double before = double.IsNaN(fault.LastOxygen[b]) ? oxygen : fault.LastOxygen[b];
+        for (int level = 0; level < Fault.OxygenLevels.Length; level++)
+        {
+            ref double minutes = ref fault.MinutesTo[(b * Fault.OxygenLevels.Length) + level];
+            double target = Fault.OxygenLevels[level];
+            if (double.IsNaN(minutes) && oxygen <= target)
+            {
+                double ago = before > oxygen ? (target - oxygen) / (before - oxygen) : 0;
+                minutes = ((seconds - fault.BeganSeconds) / SecondsPerMinute) - (Math.Clamp(ago, 0, 1) * hours * UnitConstants.SecondsPerHour / SecondsPerMinute);
+            }
+        }
+
+        fault.LastOxygen[b] = oxygen;
+    }
+
+    private static double PlantsAtRisk(FarmContext farm, Fault fault)
+    {
+        double plants = 0;
+        int lane = 0;
+        foreach (Description.LaneDescription description in farm.Parts.Farm.Lanes.Values)
+        {
+            if (IsTooLong(farm, fault, description.Basin))
+            {
+                plants += farm.State.Growing.Lanes[lane].Standing;
+            }
+
+            lane++;
+        }
+
+        int trough = 0;
+        foreach (Description.TroughDescription description in farm.Parts.Farm.Troughs.Values)
+        {
+            if (IsTooLong(farm, fault, description.Basin))
+            {
+                for (int crop = 0; crop < farm.Parts.Crops.Length; crop++)
+                {
+                    plants += farm.State.Growing.Troughs[trough].Standing(crop);
+                }
+            }
+
+            trough++;
+        }
+
+        return plants;
+    }
+
+    private static bool IsTooLong(FarmContext farm, Fault fault, string basin) =>
+        fault.BadRootHours[farm.Parts.BasinIndex(basin)] > farm.Parts.Faults.RootsBearHours;
+}
