@@ -41,6 +41,7 @@ public sealed class FilmProcess
     private readonly double[] _oxygenFilm;
     private readonly double[] _oxygenFish;
     private readonly double[] _oxygenSolids;
+    private readonly double[] _oxygenRoots;
     private readonly double[] _carbonFish;
     private readonly double[] _base;
     private readonly double[] _lastChange;
@@ -69,6 +70,7 @@ public sealed class FilmProcess
         _oxygenFilm = new double[count];
         _oxygenFish = new double[count];
         _oxygenSolids = new double[count];
+        _oxygenRoots = new double[count];
         _carbonFish = new double[count];
         _base = new double[count * 4];
         _lastChange = new double[count * 3];
@@ -108,7 +110,7 @@ public sealed class FilmProcess
             _carbonFish[b] = _farm.OxygenByFish[b] > 0
                 ? _farm.CarbonByFish[b] * _oxygenFish[b] * step.Concentration[WaterStep.At(b, Substance.Oxygen)] / _farm.OxygenByFish[b]
                 : 0;
-            step.Add(b, Substance.InorganicCarbon, _carbonFish[b]);
+            step.Add(b, Substance.InorganicCarbon, _carbonFish[b] + CarbonByRoots(b));
         }
     }
 
@@ -124,6 +126,8 @@ public sealed class FilmProcess
         double fish = 0;
         double solids = 0;
         double carbon = 0;
+        double roots = 0;
+        double carbonRoots = 0;
         for (int b = 0; b < step.BasinCount; b++)
         {
             double a = _conductanceA[b] * step.Concentration[WaterStep.At(b, Substance.Tan)] * step.Hours;
@@ -135,6 +139,8 @@ public sealed class FilmProcess
             fish += _oxygenFish[b] * oxygen;
             solids += _oxygenSolids[b] * oxygen;
             carbon += _carbonFish[b] * step.Hours;
+            roots += _oxygenRoots[b] * oxygen;
+            carbonRoots += CarbonByRoots(b) * step.Hours;
             double area = basins.FilmSquareMetres[b];
             if (area > 0 && _farm.Network.LitresAfter[b] > 0)
             {
@@ -159,6 +165,8 @@ public sealed class FilmProcess
         books.PostWater(Door.Fish, Substance.Oxygen, -fish);
         books.PostWater(Door.SolidsBreakdown, Substance.Oxygen, -solids);
         books.PostWater(Door.Fish, Substance.InorganicCarbon, carbon);
+        books.PostWater(Door.PlantUptake, Substance.Oxygen, -roots);
+        books.PostWater(Door.PlantUptake, Substance.InorganicCarbon, carbonRoots);
         _farm.State.Totals.NitrifiedGrams += oxidizedA;
     }
 
@@ -252,6 +260,7 @@ public sealed class FilmProcess
         WaterStep step = _farm.Step;
         double fishLimit = _farm.Parts.Practice.FishOxygenLimit;
         double solidsHalf = _farm.Parts.Practice.SolidsOxygenHalfSaturation;
+        double rootsHalf = _farm.Parts.BedParameters.OxygenHalfMilligramsPerLitre;
         for (int b = 0; b < step.BasinCount; b++)
         {
             double oxygen = _oxygen[b];
@@ -261,7 +270,8 @@ public sealed class FilmProcess
             _oxygenFilm[b] = films * MilligramsPerGram / oxygen;
             _oxygenFish[b] = _farm.OxygenByFish[b] > 0 ? _farm.OxygenByFish[b] * MilligramsPerGram / Math.Max(fishLimit, oxygen) : 0;
             _oxygenSolids[b] = _farm.OxygenBySolids[b] * MilligramsPerGram / (solidsHalf + oxygen);
-            step.Loss[at + Substance.Oxygen] = _base[(b * 4) + 2] + _oxygenFilm[b] + _oxygenFish[b] + _oxygenSolids[b];
+            _oxygenRoots[b] = _farm.OxygenByRoots[b] * MilligramsPerGram / (rootsHalf + oxygen);
+            step.Loss[at + Substance.Oxygen] = _base[(b * 4) + 2] + _oxygenFilm[b] + _oxygenFish[b] + _oxygenSolids[b] + _oxygenRoots[b];
         }
 
         balance.SolveOne(_farm.State.Basins, step, Substance.Oxygen);
@@ -316,6 +326,10 @@ public sealed class FilmProcess
         iterate = next;
         return relative;
     }
+
+    // What breathes O2 gives back as many moles of CO2.
+    private double CarbonByRoots(int basin) => _oxygenRoots[basin] * _farm.Step.Concentration[WaterStep.At(basin, Substance.Oxygen)]
+        * UnitConstants.AtomicWeight.Carbon / (2 * UnitConstants.AtomicWeight.Oxygen);
 
     private double Suspended(int basin, double milligramsPerLitre) => _suspended[basin] <= 0
         ? 0

@@ -19,7 +19,7 @@ public sealed class WettedSurfaces
         _places = places;
     }
 
-    /// <summary>Sets every basin's film area from its walls, beads and roots; surface that is new carries no film yet.</summary>
+    /// <summary>Sets every basin's film area from its walls, beads, media and roots; surface that is new carries no film yet.</summary>
     public void SetAreas()
     {
         FarmParts parts = _farm.Parts;
@@ -32,6 +32,14 @@ public sealed class WettedSurfaces
                 if (parts.FilterBasin[f] == b)
                 {
                     area += parts.FilterMedia[f].PackedAreaSquareMetres(parts.Filters[f].BeadsLitres);
+                }
+            }
+
+            for (int bed = 0; bed < parts.Beds.Length; bed++)
+            {
+                if (parts.BedBasin[bed] == b)
+                {
+                    area += BedProcess.FilmSquareMetres(parts, bed, basins.Litres[b]);
                 }
             }
 

@@ -357,7 +357,8 @@ public sealed class HouseProcess
         {
             int[] basins = [.. lamp.Over.Select(parts.BasinIndex)];
             double area = parts.Farm.Troughs.Values.Where(t => lamp.Over.Contains(t.Basin)).Sum(t => t.AreaSquareMetres)
-                + parts.Farm.Lanes.Values.Where(l => lamp.Over.Contains(l.Basin)).Sum(l => l.Boards * l.BoardSquareMetres);
+                + parts.Farm.Lanes.Values.Where(l => lamp.Over.Contains(l.Basin)).Sum(l => l.Boards * l.BoardSquareMetres)
+                + parts.Beds.Where(b => lamp.Over.Contains(b.Basin)).Sum(b => b.AreaSquareMetres);
             double watts = lamp.Count * lamp.PowerWatts;
             return new LampGroup(
                 new LampSchedule(lamp.BeforeSunriseHours, lamp.AfterSunsetHours),

@@ -88,6 +88,10 @@ public sealed record FarmDescription
     [Input("lanes", "Raft lanes worked like a conveyor, strictly first in, first out")]
     public IReadOnlyDictionary<string, LaneDescription> Lanes { get; init; } = new Dictionary<string, LaneDescription>();
 
+    /// <summary>Media beds by name.</summary>
+    [Input("mediaBeds", "Media beds for fruiting crops: medium, water height, plants")]
+    public IReadOnlyDictionary<string, MediaBedDescription> MediaBeds { get; init; } = new Dictionary<string, MediaBedDescription>();
+
     /// <summary>Crops grown, by name.</summary>
     [Input("crops", "Crops grown: sowing, places and harvest of each")]
     public IReadOnlyDictionary<string, CropPlanDescription> Crops { get; init; } = new Dictionary<string, CropPlanDescription>();

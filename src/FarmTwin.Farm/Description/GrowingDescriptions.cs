@@ -124,8 +124,8 @@ public sealed record CropPlanDescription
     public required string Kind { get; init; }
 
     /// <summary>Cells sown each time.</summary>
-    [Input("sow", "Cells sown each time", Low = 0, High = 100000)]
-    public required int CellsPerSowing { get; init; }
+    [Input("sow", "Cells sown each time; a fruiting crop has plantings instead", Low = 0, High = 100000)]
+    public int CellsPerSowing { get; init; }
 
     /// <summary>First sowing, day.</summary>
     [Input("firstSowing", "First sowing, from day 0", Unit = "d", Low = 0, High = 3660)]
@@ -144,8 +144,8 @@ public sealed record CropPlanDescription
     public double TroughDays { get; init; } = 14;
 
     /// <summary>Boards harvested and replanted a week.</summary>
-    [Input("boardsPerWeek", "Boards harvested and planted anew a week, over all its lanes", Unit = "1", Low = 0, High = 1000)]
-    public required double BoardsPerWeek { get; init; }
+    [Input("boardsPerWeek", "Boards harvested and planted anew a week, over all its lanes; a fruiting crop has plantings instead", Unit = "1", Low = 0, High = 1000)]
+    public double BoardsPerWeek { get; init; }
 
     /// <summary>Least days on the lane before a board is harvested.</summary>
     [Input("leastLaneTime", "A board is harvested after at least", Unit = "d", Low = 0, High = 200)]
@@ -159,8 +159,12 @@ public sealed record CropPlanDescription
     [Input("changes", "Changes of sowing and harvest through the year")]
     public IReadOnlyDictionary<string, CropPlanChange> Changes { get; init; } = new Dictionary<string, CropPlanChange>();
 
-    /// <summary>Boards are harvested on these days of the week, 1 = Monday.</summary>
-    [Input("harvestDays", "Days of the week on which boards are harvested, 1 = Monday", Unit = "1", Low = 1, High = 7)]
+    /// <summary>Plantings of a fruiting crop in media beds, by name.</summary>
+    [Input("plantings", "Plantings of a fruiting crop in media beds: when set out and cleared, in which beds")]
+    public IReadOnlyDictionary<string, PlantingDescription> Plantings { get; init; } = new Dictionary<string, PlantingDescription>();
+
+    /// <summary>Boards are harvested, or fruit is picked, on these days of the week, 1 = Monday.</summary>
+    [Input("harvestDays", "Days of the week on which boards are harvested or fruit is picked, 1 = Monday", Unit = "1", Low = 1, High = 7)]
     public IReadOnlyList<double> HarvestWeekdays { get; init; } = [2, 5];
 }
 

@@ -132,3 +132,16 @@ public sealed record SetShade : PlannedEvent
     [Input("share", "Share of the light kept out", Unit = "1", Low = 0, High = 0.9)]
     public required double Share { get; init; }
 }
+
+/// <summary>Sets the water of a media bed.</summary>
+[Kind("set-water-height", "Sets the standing water of a media bed; the plan lowers it no more before the next planting")]
+public sealed record SetWaterHeight : PlannedEvent
+{
+    /// <summary>The bed.</summary>
+    [Input("bed", "The media bed", Of = "mediaBeds")]
+    public required string Bed { get; init; }
+
+    /// <summary>Standing water below the surface of the medium, m.</summary>
+    [Input("below", "Standing water below the surface of the medium", Unit = "m", Low = 0, High = 1)]
+    public required double BelowSurfaceMetres { get; init; }
+}

@@ -21,6 +21,9 @@ public enum BasinUse
     /// <summary>A transplant trough.</summary>
     Trough,
 
+    /// <summary>A media bed.</summary>
+    MediaBed,
+
     /// <summary>The nursery's own reservoir.</summary>
     NurseryReservoir,
 
@@ -29,6 +32,16 @@ public enum BasinUse
 
     /// <summary>Holds sludge while the mineralization tank settles.</summary>
     HoldingTank,
+}
+
+/// <summary>Which uses of basins make up a loop.</summary>
+public static class LoopUses
+{
+    /// <summary>Basins of the fish loop.</summary>
+    public static IReadOnlyList<BasinUse> Fish { get; } = [BasinUse.FishTank, BasinUse.Filter, BasinUse.FishSump];
+
+    /// <summary>Basins of the plant loop.</summary>
+    public static IReadOnlyList<BasinUse> Plant { get; } = [BasinUse.PlantSump, BasinUse.Lane, BasinUse.Trough, BasinUse.MediaBed];
 }
 
 /// <summary>A body of water.</summary>

@@ -25,7 +25,6 @@ public sealed class FlowNetwork
     private readonly int[] _valve;
     private readonly bool[] _isSump;
     private readonly int[] _order;
-    private readonly double[] _brim;
     private readonly double[] _outflow;
     private readonly double[] _inflow;
     private readonly double[] _pumpFactor;
@@ -54,7 +53,8 @@ public sealed class FlowNetwork
         _setFlow = [.. pipes.Select(p => p.FlowLitresPerHour)];
         _valve = [.. pipes.Select(p => p.Valve is null ? -1 : Array.IndexOf(ValveNames, p.Valve))];
         _isSump = [.. Enumerable.Range(0, _basins.Length).Select(b => Pipes.Any(p => _pumped[p] && _from[p] == b))];
-        _brim = [.. _basins.Select(b => b.BrimLitres ?? (b.VolumeLitres * 1.1))];
+        NormalLitres = [.. _basins.Select(b => b.VolumeLitres)];
+        BrimLitres = [.. _basins.Select(b => b.BrimLitres ?? (b.VolumeLitres * 1.1))];
         _order = OverflowOrder(basinNames);
         CheckValves(basinNames);
         Plan = new EliminationPlan(_basins.Length, [.. Pipes.Select(p => (_from[p], _to[p]))]);
@@ -104,6 +104,12 @@ public sealed class FlowNetwork
 
     /// <summary>Leak of each basin, from the equipment's state, L/h.</summary>
     public double[] LeakWanted { get; }
+
+    /// <summary>Normal level of every basin, L: where it overflows, or its float valve holds it. The description's; a media bed's follows its outlet.</summary>
+    public double[] NormalLitres { get; }
+
+    /// <summary>Water to the brim of every basin, L.</summary>
+    public double[] BrimLitres { get; }
 
     /// <summary>Volume of every basin at the end of the step, L.</summary>
     public double[] LitresAfter { get; }
@@ -176,7 +182,7 @@ public sealed class FlowNetwork
 
         foreach (int b in _order)
         {
-            double level = _basins[b].VolumeLitres * LevelShare[b];
+            double level = NormalLitres[b] * LevelShare[b];
             double surplus = _inflow[b] - Loss[b] - Leak[b] + TopUp[b] + ((litres[b] - level) / hours);
             if (surplus < 0 && FloatWorks(b))
             {
@@ -285,7 +291,7 @@ public sealed class FlowNetwork
             }
 
             bool fills = _basins[b].FloatValve && FloatValves[b] != FloatValveCondition.StuckShut;
-            double left = litres[b] - (_basins[b].VolumeLitres * DryShare) + (fills ? hours * _basins[b].FloatValveLitresPerHour : 0);
+            double left = litres[b] - (NormalLitres[b] * DryShare) + (fills ? hours * _basins[b].FloatValveLitresPerHour : 0);
             double lost = Loss[b] + Leak[b];
             if (_outflow[b] > 0 && _pumpFactor[b] == 1 && left + (hours * (_inflow[b] - _outflow[b] - lost)) < 0)
             {
@@ -306,9 +312,9 @@ public sealed class FlowNetwork
             double after = litres[b] + (hours * (_inflow[b] - _outflow[b] - Loss[b] - Leak[b] + TopUp[b]));
             if (_isSump[b])
             {
-                if (FloatWorks(b) && after < _basins[b].VolumeLitres)
+                if (FloatWorks(b) && after < NormalLitres[b])
                 {
-                    TopUp[b] = Math.Min((_basins[b].VolumeLitres - after) / hours, _basins[b].FloatValveLitresPerHour);
+                    TopUp[b] = Math.Min((NormalLitres[b] - after) / hours, _basins[b].FloatValveLitresPerHour);
                     after += TopUp[b] * hours;
                 }
             }
@@ -326,9 +332,9 @@ public sealed class FlowNetwork
 
         for (int b = 0; b < _basins.Length; b++)
         {
-            if (LitresAfter[b] > _brim[b])
+            if (LitresAfter[b] > BrimLitres[b])
             {
-                Overflow(b, LitresAfter[b] - _brim[b], hours);
+                Overflow(b, LitresAfter[b] - BrimLitres[b], hours);
             }
 
             LitresAfter[b] = Math.Max(0, LitresAfter[b]);
@@ -339,8 +345,8 @@ public sealed class FlowNetwork
     {
         int from = _from[pipe];
         int to = _to[pipe];
-        double above = LitresAfter[from] - _basins[from].VolumeLitres;
-        double moved = Math.Min(Math.Min(above, largestFlow * hours), _brim[to] - LitresAfter[to]);
+        double above = LitresAfter[from] - NormalLitres[from];
+        double moved = Math.Min(Math.Min(above, largestFlow * hours), BrimLitres[to] - LitresAfter[to]);
         if (moved <= 0)
         {
             return;
@@ -360,7 +366,7 @@ public sealed class FlowNetwork
     // At the brim a sump runs over into its overflow pipe, or else out of the farm.
     private void Overflow(int basin, double excess, double hours)
     {
-        LitresAfter[basin] = _brim[basin];
+        LitresAfter[basin] = BrimLitres[basin];
         for (int p = 0; p < _from.Length; p++)
         {
             if (_from[p] == basin && !_pumped[p] && _valve[p] < 0 && _isSump[basin] && !DrainBlocked[basin])

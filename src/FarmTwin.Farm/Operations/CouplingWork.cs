@@ -27,7 +27,7 @@ public sealed class CouplingWork : FarmWork
         _valve = _plan is null ? -1 : Array.IndexOf(farm.Network.ValveNames, _plan.Valve);
         double hold = Parts.Heaters.Length > 0 ? Parts.Heaters[0].HoldCelsius : 26;
         _steadyFeed = trade.SteadyFeedGramsPerDay(hold);
-        _fishLoop = [.. Parts.Basins.Select(b => b.Use is BasinUse.FishTank or BasinUse.Filter or BasinUse.FishSump)];
+        _fishLoop = [.. Parts.Basins.Select(b => LoopUses.Fish.Contains(b.Use))];
         _plantSump = Array.FindIndex(Parts.Basins, b => b.Use == BasinUse.PlantSump);
         _hasHeater = Parts.Heaters.Length > 0;
     }
@@ -276,5 +276,5 @@ public sealed class CouplingWork : FarmWork
         return litres > 0 ? Alkalinity.MilligramsCalciumCarbonatePerLitre(equivalents / litres) : 0;
     }
 
-    private bool TakesPart(int b) => _fishLoop[b] || Parts.Basins[b].Use is BasinUse.PlantSump or BasinUse.Lane or BasinUse.Trough;
+    private bool TakesPart(int b) => _fishLoop[b] || LoopUses.Plant.Contains(Parts.Basins[b].Use);
 }

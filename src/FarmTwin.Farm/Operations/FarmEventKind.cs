@@ -30,6 +30,18 @@ public enum FarmEventKind
     /// <summary>Boards are harvested and planted; argument 0 is the crop.</summary>
     HarvestBoards,
 
+    /// <summary>A planting of a fruiting crop is sown; argument 0 is the planting.</summary>
+    SowPlanting,
+
+    /// <summary>A planting is set out in its beds; argument 0 is the planting.</summary>
+    SetOut,
+
+    /// <summary>Ripe fruit is picked; argument 0 is the crop.</summary>
+    Pick,
+
+    /// <summary>The beds of a planting are cleared; argument 0 is the planting.</summary>
+    ClearBeds,
+
     /// <summary>Fish are sold.</summary>
     FishSale,
 

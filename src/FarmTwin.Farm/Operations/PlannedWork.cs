@@ -11,14 +11,16 @@ public sealed class PlannedWork : FarmWork
     private readonly DosingWork _dosing;
     private readonly FishTrade _trade;
     private readonly FaultWork _faults;
+    private readonly BedWork _beds;
 
     /// <summary>Makes it.</summary>
-    public PlannedWork(FarmContext farm, FarmLog log, DosingWork dosing, FishTrade trade, FaultWork faults)
+    public PlannedWork(FarmContext farm, FarmLog log, DosingWork dosing, FishTrade trade, FaultWork faults, BedWork beds)
         : base(farm, log)
     {
         _dosing = dosing;
         _trade = trade;
         _faults = faults;
+        _beds = beds;
     }
 
     /// <summary>Applies an event now.</summary>
@@ -56,6 +58,9 @@ public sealed class PlannedWork : FarmWork
             case SetShade shade:
                 State.House.ShadeShare = shade.Share;
                 Log.Add(seconds, "set shade", "house", shade.Share, "of light", string.Empty);
+                break;
+            case SetWaterHeight set:
+                _beds.SetWaterHeight(Index(Parts.BedNames, set.Bed, "media bed"), set.BelowSurfaceMetres, seconds);
                 break;
             case ChangeWater change:
                 Change(change, seconds);

@@ -4,7 +4,7 @@ namespace FarmTwin.Farm.Plants;
 
 /// <summary>All plants of a farm and the light that they have had today.</summary>
 /// <remarks>
-/// Places are numbered: 0 is the nursery, then the troughs, then the lanes. Uptake of the day is kept as one share a basin and
+/// Places are numbered: 0 is the nursery, then the troughs, the lanes, the media beds. Uptake of the day is kept as one share a basin and
 /// nutrient, because all lots in a basin share one factor, and is put into the lots when they are moved or the day ends.
 /// </remarks>
 public sealed class GrowingState
@@ -17,7 +17,10 @@ public sealed class GrowingState
             1 / t.PlantsPerSquareMetre,
             [.. parts.CropNames.Select(c => t.Shares.GetValueOrDefault(c) * t.AreaSquareMetres * t.PlantsPerSquareMetre)]))];
         Lanes = [.. parts.Farm.Lanes.Values.Select(l => new RaftLane(l.Boards, l.HolesPerBoard, l.BoardSquareMetres))];
-        int places = 1 + Troughs.Length + Lanes.Length;
+        Beds = [.. parts.Beds.Select(b => new MediaBed { SetHeightMetres = b.DepthMetres - b.WaterBelowAtPlantingMetres })];
+        Fruit = [.. parts.Crops.Select(_ => new FruitTally())];
+        TranspiredLitres = new double[parts.Basins.Length];
+        int places = 1 + Troughs.Length + Lanes.Length + Beds.Length;
         Light = new DayLight[places * Math.Max(1, parts.Crops.Length)];
         TakenShare = new double[parts.Basins.Length * UptakeAmounts.Count];
         PassiveSodium = new double[parts.Basins.Length];
@@ -40,6 +43,15 @@ public sealed class GrowingState
 
     /// <summary>Raft lanes.</summary>
     public RaftLane[] Lanes { get; }
+
+    /// <summary>Media beds.</summary>
+    public MediaBed[] Beds { get; }
+
+    /// <summary>What became of the fruit, by crop; nothing for a leafy one.</summary>
+    public FruitTally[] Fruit { get; }
+
+    /// <summary>Transpired today, L by basin.</summary>
+    public double[] TranspiredLitres { get; }
 
     /// <summary>Light of today, [place × crops + crop].</summary>
     public DayLight[] Light { get; }
@@ -100,6 +112,17 @@ public sealed class GrowingState
             Lanes[i].CopyFrom(other.Lanes[i]);
         }
 
+        for (int i = 0; i < Beds.Length; i++)
+        {
+            Beds[i].CopyFrom(other.Beds[i]);
+        }
+
+        for (int i = 0; i < Fruit.Length; i++)
+        {
+            Fruit[i] = other.Fruit[i].Clone();
+        }
+
+        other.TranspiredLitres.CopyTo(TranspiredLitres, 0);
         other.Light.CopyTo(Light, 0);
         other.TakenShare.CopyTo(TakenShare, 0);
         other.PassiveSodium.CopyTo(PassiveSodium, 0);

@@ -17,6 +17,7 @@ public sealed class FarmContext
         Step = new WaterStep(parts.Basins.Length);
         OxygenByFish = new double[parts.Basins.Length];
         OxygenBySolids = new double[parts.Basins.Length];
+        OxygenByRoots = new double[parts.Basins.Length];
         CarbonByFish = new double[parts.Basins.Length];
         Died = new double[parts.Basins.Length];
         DiedGrams = new double[parts.Basins.Length];
@@ -45,6 +46,9 @@ public sealed class FarmContext
 
     /// <summary>Oxygen that the breakdown of solids in each basin would take, g/h.</summary>
     public double[] OxygenBySolids { get; }
+
+    /// <summary>Oxygen that the roots and microbes of each media bed would breathe, g/h.</summary>
+    public double[] OxygenByRoots { get; }
 
     /// <summary>Carbon that the fish of each basin breathe out when they get all the oxygen they need, g C/h.</summary>
     public double[] CarbonByFish { get; }
@@ -81,6 +85,7 @@ public sealed class FarmContext
     {
         Array.Clear(OxygenByFish);
         Array.Clear(OxygenBySolids);
+        Array.Clear(OxygenByRoots);
         Array.Clear(CarbonByFish);
         Array.Clear(SuspendedNitrification);
     }

@@ -34,11 +34,13 @@ internal sealed class FarmDay : IHybridModel
     private readonly SolidsProcess _solids;
     private readonly MineralizationProcess _mineralization;
     private readonly PlantProcess _plants;
+    private readonly BedProcess _beds;
     private readonly FeedingWork _feeding;
     private readonly FishTrade _trade;
     private readonly MineralizerCare _mineralizers;
     private readonly FilterCare _filters;
     private readonly CropWork _crops;
+    private readonly BedWork _bedWork;
     private readonly DosingWork _dosing;
     private readonly StartUpWork _startUp;
     private readonly CouplingWork _coupling;
@@ -66,16 +68,18 @@ internal sealed class FarmDay : IHybridModel
         _solids = new SolidsProcess(farm);
         _mineralization = new MineralizationProcess(farm);
         _plants = new PlantProcess(farm);
+        _beds = new BedProcess(farm);
         _feeding = new FeedingWork(farm, log);
         _trade = new FishTrade(farm, log);
         _mineralizers = new MineralizerCare(farm, log);
         _filters = new FilterCare(farm, log, _mineralizers);
         _crops = new CropWork(farm, log, _plants);
+        _bedWork = new BedWork(farm, log, _plants);
         _dosing = new DosingWork(farm, log);
         _startUp = new StartUpWork(farm, log, _dosing);
         _coupling = new CouplingWork(farm, log, _trade);
         _faults = new FaultWork(farm, log, new BackupWork(farm, log));
-        _planned = new PlannedWork(farm, log, _dosing, _trade, _faults);
+        _planned = new PlannedWork(farm, log, _dosing, _trade, _faults, _bedWork);
         _record = record;
         _events = [.. parts.Farm.Plan.Values];
         string[] filters = parts.FilterNames;
@@ -118,10 +122,11 @@ internal sealed class FarmDay : IHybridModel
 
         // Light, air and vapour by the water of the start; then volumes, exactly.
         StepLight light = _house.Begin();
-        double transpiration = _plants.Transpire(light);
+        double transpiration = _plants.Uptakes.Transpire(light);
         _house.Contribute(transpiration);
-        _plants.AddVapour();
+        _plants.Uptakes.AddVapour();
         Throttle();
+        _beds.SetLevels();
         network.Solve(state.Basins.Litres, step.VapourLitresPerHour, _farm.Running.ValveFlow, step.Hours);
         _balance.Open(step);
 
@@ -134,6 +139,8 @@ internal sealed class FarmDay : IHybridModel
         _solids.Contribute();
         _mineralization.Contribute();
         _plants.Contribute(light);
+        _plants.Uptakes.Contribute(light);
+        _beds.Contribute();
 
         // Solids first: what they release feeds the others. Then what acts within minutes, then the ions, then carbon at their charge.
         _balance.SolveSolids(state.Basins, step);
@@ -181,6 +188,18 @@ internal sealed class FarmDay : IHybridModel
                 break;
             case FarmEventKind.HarvestBoards:
                 _crops.HarvestBoards(entry.Argument0, now);
+                break;
+            case FarmEventKind.SowPlanting:
+                _bedWork.Sow(entry.Argument0, now);
+                break;
+            case FarmEventKind.SetOut:
+                _bedWork.SetOut(entry.Argument0, now);
+                break;
+            case FarmEventKind.Pick:
+                _bedWork.Pick(entry.Argument0, now);
+                break;
+            case FarmEventKind.ClearBeds:
+                _bedWork.Clear(entry.Argument0, now);
                 break;
             case FarmEventKind.FishSale:
                 _trade.Sell(now);
@@ -263,7 +282,8 @@ internal sealed class FarmDay : IHybridModel
 
         _fish.Commit();
         _house.Commit();
-        _plants.Commit();
+        _plants.Uptakes.Commit();
+        _beds.Commit();
         _solids.Commit();
         _mineralization.Commit();
         _films.Commit();
@@ -302,7 +322,7 @@ internal sealed class FarmDay : IHybridModel
                 continue;
             }
 
-            double plants = Math.Min(1, _plants.TranspirationOf(b) / step.VapourLitresPerHour[b]) * lost;
+            double plants = Math.Min(1, _plants.Uptakes.TranspirationOf(b) / step.VapourLitresPerHour[b]) * lost;
             transpired += plants;
             evaporated += lost - plants;
             vapourHeat += FarmBooks.MegajoulesOf(lost, state.TemperatureAfter[b]);
@@ -386,8 +406,9 @@ internal sealed class FarmDay : IHybridModel
     {
         HouseState house = _farm.State.House;
         double nursery = house.HoursToday > 0 ? house.NurseryCelsiusHours / house.HoursToday : house.AirCelsius;
-        _plants.EndDay(nursery);
+        _plants.EndDay(nursery, FarmWork.DayOf(NowSeconds));
         _crops.DailyLosses();
+        _bedWork.EndDay(NowSeconds);
         _record.Day();
         house.NurseryCelsiusHours = 0;
         house.HoursToday = 0;

@@ -43,6 +43,13 @@ public sealed class FarmParts
         CropNames = [.. farm.Crops.Keys];
         CropPlans = [.. farm.Crops.Values];
         Crops = [.. CropPlans.Select(c => CropParameters.From(library.Set("crops", c.Kind)))];
+        Beds = [.. farm.MediaBeds.Values];
+        BedNames = [.. farm.MediaBeds.Keys];
+        BedBasin = [.. Beds.Select(b => BasinIndex(b.Basin))];
+        BedMedia = [.. Beds.Select(b => SurfaceMedium.From(library.Set("media", b.Medium)))];
+        BedCrop = [.. Beds.Select(b => CropIndex(b.Crop))];
+        BedParameters = BedParameters.From(library.Set("processes", "beds"));
+        Plantings = [.. CropPlans.SelectMany((plan, crop) => plan.Plantings.Values.Select(p => new Planting(crop, p, BedsOf(crop, p))))];
         Cover = library.Set("covers", farm.House.Cover);
         Climate = ClimateParameters.From(library.Set("processes", "climate"));
         Aeration = AerationParameters.From(library.Set("processes", "water"));
@@ -60,6 +67,7 @@ public sealed class FarmParts
         Supplements = library.Names("supplements").ToDictionary(n => n, n => Supplement.From(library.Set("supplements", n)), StringComparer.Ordinal);
         PressureAtmospheres = OxygenSaturation.PressureAtmospheres(farm.Site.ElevationMetres);
         SourceWater = SourceWaterComposition.Of(farm.SourceWater);
+        BedChecks.Check(this);
     }
 
     /// <summary>The description.</summary>
@@ -128,6 +136,27 @@ public sealed class FarmParts
     /// <summary>Parameters of the crops.</summary>
     public CropParameters[] Crops { get; }
 
+    /// <summary>Media beds.</summary>
+    public MediaBedDescription[] Beds { get; }
+
+    /// <summary>Names of the media beds.</summary>
+    public string[] BedNames { get; }
+
+    /// <summary>The basin of each bed.</summary>
+    public int[] BedBasin { get; }
+
+    /// <summary>The medium of each bed.</summary>
+    public SurfaceMedium[] BedMedia { get; }
+
+    /// <summary>The crop of each bed.</summary>
+    public int[] BedCrop { get; }
+
+    /// <summary>What all media beds share.</summary>
+    public BedParameters BedParameters { get; }
+
+    /// <summary>All plantings of fruiting crops.</summary>
+    public Planting[] Plantings { get; }
+
     /// <summary>Cover of the house.</summary>
     public ParameterSet Cover { get; }
 
@@ -173,8 +202,29 @@ public sealed class FarmParts
     /// <summary>What a litre of source water carries.</summary>
     public SourceWaterComposition SourceWater { get; }
 
+    /// <summary>The beds that a planting of a crop fills.</summary>
+    public int[] BedsOf(int crop, PlantingDescription planting)
+    {
+        ArgumentNullException.ThrowIfNull(planting);
+        return planting.Beds is { } names
+            ? [.. names.Select(n => Array.IndexOf(BedNames, n) is >= 0 and var bed
+                ? bed
+                : throw new DescriptionException($"There is no media bed '{n}'. There are: {string.Join(", ", BedNames)}."))]
+            : [.. Enumerable.Range(0, Beds.Length).Where(b => BedCrop[b] == crop)];
+    }
+
+    private int CropIndex(string name) => Array.IndexOf(CropNames, name) is >= 0 and var index
+        ? index
+        : throw new DescriptionException($"There is no crop '{name}'. There are: {string.Join(", ", CropNames)}.");
+
     /// <summary>The number of a basin.</summary>
     public int BasinIndex(string name) => Array.IndexOf(BasinNames, name) is >= 0 and var index
         ? index
         : throw new DescriptionException($"There is no basin '{name}'. There are: {string.Join(", ", BasinNames)}.");
 }
+
+/// <summary>One planting of a fruiting crop.</summary>
+/// <param name="Crop">Index of the crop.</param>
+/// <param name="Plan">When it is set out and cleared.</param>
+/// <param name="Beds">The beds it fills.</param>
+public sealed record Planting(int Crop, PlantingDescription Plan, int[] Beds);

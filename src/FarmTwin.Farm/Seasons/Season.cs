@@ -228,7 +228,7 @@ public sealed class Season
 
             foreach (double harvest in plan.HarvestWeekdays)
             {
-                Weekly(weekday, (int)harvest, 10, FarmPhase.Crop, FarmEventKind.HarvestBoards, crop);
+                Weekly(weekday, (int)harvest, 10, FarmPhase.Crop, Parts.Crops[crop].Fruit is null ? FarmEventKind.HarvestBoards : FarmEventKind.Pick, crop);
             }
         }
 
@@ -240,12 +240,26 @@ public sealed class Season
             { Argument0 = rule });
         }
 
+        for (int p = 0; p < Parts.Plantings.Length; p++)
+        {
+            PlantingDescription planting = Parts.Plantings[p].Plan;
+            Once(planting.SetOutDay - Parts.CropPlans[Parts.Plantings[p].Crop].NurseryDays, 11, FarmEventKind.SowPlanting, p);
+            Once(planting.SetOutDay, 9, FarmEventKind.SetOut, p);
+            if (planting.ClearDay is { } clear)
+            {
+                Once(clear, 10, FarmEventKind.ClearBeds, p);
+            }
+        }
+
         for (int planned = 0; planned < Parts.Farm.Plan.Count; planned++)
         {
             PlannedEvent item = Parts.Farm.Plan.Values.ElementAt(planned);
             _simulation.Calendar.Schedule(
                 FarmWork.At(item.Day, item.Hour), FarmPhase.Equipment, (int)FarmEventKind.Planned, planned);
         }
+
+        void Once(double day, double hour, FarmEventKind kind, int argument) =>
+            _simulation.Calendar.Schedule(FarmWork.At(day, hour), FarmPhase.Crop, (int)kind, argument);
 
         void Daily(double hour, int phase, FarmEventKind kind, int argument) =>
             routines.Add(new Routine(FarmWork.At(0, hour), day, phase, (int)kind) { Argument0 = argument });

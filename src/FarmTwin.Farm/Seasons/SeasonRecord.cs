@@ -12,9 +12,6 @@ namespace FarmTwin.Farm.Seasons;
 /// <remarks>A loop's figure is the mean over its basins by volume; a tank figure is the worst tank's.</remarks>
 public sealed class SeasonRecord
 {
-    private static readonly BasinUse[] FishLoop = [BasinUse.FishTank, BasinUse.Filter, BasinUse.FishSump];
-    private static readonly BasinUse[] PlantLoop = [BasinUse.PlantSump, BasinUse.Lane, BasinUse.Trough];
-
     private readonly FarmContext _farm;
     private readonly List<Column> _columns = [];
     private readonly List<Column> _hourColumns = [];
@@ -38,13 +35,14 @@ public sealed class SeasonRecord
         ArgumentNullException.ThrowIfNull(farm);
         _farm = farm;
         BasinDescription[] basins = farm.Parts.Basins;
-        _fish = [.. Indexes(basins, FishLoop)];
-        _plant = [.. Indexes(basins, PlantLoop)];
+        _fish = [.. Indexes(basins, LoopUses.Fish)];
+        _plant = [.. Indexes(basins, LoopUses.Plant)];
         _tanks = [.. Indexes(basins, [BasinUse.FishTank])];
         _plantSump = Array.FindIndex(basins, b => b.Use == BasinUse.PlantSump);
         AddWaterColumns();
         AddHouseColumns();
         AddStateColumns();
+        AddBedColumns();
         AddFlowColumns();
         AddHourColumns();
         Days = new Recorder([.. _columns.Select(c => c.Recorded)], (int)farm.Parts.Farm.LengthDays + 1);
@@ -241,12 +239,56 @@ public sealed class SeasonRecord
             int crop = c;
             string name = parts.CropNames[c];
             Instant($"standing_{name}_plants", "plants", () => Standing(crop));
+            if (parts.Crops[c].Fruit is { } fruit)
+            {
+                AddFruitColumns(crop, name, fruit);
+                continue;
+            }
+
             Instant($"boards_{name}", "boards", () => Boards(crop));
             Instant($"head_weight_{name}_g", "g", () => state.Growing.LastHeadGrams[crop]);
             Instant($"oldest_board_{name}_g", "g", () => OldestBoard(crop));
             Sum($"heads_{name}", "heads", () => state.Growing.HeadsHarvested[crop]);
             Sum($"saleable_{name}_kg", "kg", () => state.Growing.SaleableGrams[crop] / 1000);
         }
+    }
+
+    private void AddFruitColumns(int crop, string name, FruitParameters fruit)
+    {
+        GrowingState growing = _farm.State.Growing;
+        Instant($"bed_plants_{name}", "plants", () => SumBeds(crop, b => b.Plants.Plants));
+        Instant($"canopy_{name}_kg_dry", "kg", () => SumBeds(crop, b => b.Plants.DryGrams) / 1000);
+        Instant($"fruit_on_{name}_kg", "kg", () => SumBeds(crop, b => fruit.FreshGrams(b.Plants.Fruit?.DryGrams ?? 0)) / 1000);
+        Sum($"picked_{name}_kg", "kg", () => growing.Fruit[crop].PickedGrams / 1000);
+        Sum($"saleable_{name}_kg", "kg", () => growing.SaleableGrams[crop] / 1000);
+    }
+
+    private void AddBedColumns()
+    {
+        FarmParts parts = _farm.Parts;
+        GrowingState growing = _farm.State.Growing;
+        Basins basins = _farm.State.Basins;
+        for (int b = 0; b < parts.Beds.Length; b++)
+        {
+            int bed = b;
+            int basin = parts.BedBasin[b];
+            string name = parts.BedNames[b];
+            Instant($"plants_{name}", "plants", () => growing.Beds[bed].Plants.Plants);
+            Mean($"oxygen_{name}_mg_per_L", "mg/L", () => basins.MilligramsPerLitre(basin, Substance.Oxygen));
+            Mean($"water_height_{name}_mm", "mm", () => BedProcess.HeightMetres(parts, bed, basins.Litres[basin]) * 1000);
+            Instant($"growth_factor_{name}", "1", () => growing.Beds[bed].Plants.IsEmpty ? double.NaN : growing.Beds[bed].Plants.LastStress.Combined);
+        }
+    }
+
+    private double SumBeds(int crop, Func<MediaBed, double> value)
+    {
+        double sum = 0;
+        for (int b = 0; b < _farm.Parts.Beds.Length; b++)
+        {
+            sum += _farm.Parts.BedCrop[b] == crop ? value(_farm.State.Growing.Beds[b]) : 0;
+        }
+
+        return sum;
     }
 
     private void AddFlowColumns()
@@ -303,7 +345,7 @@ public sealed class SeasonRecord
     private void Hour(string name, string unit, Func<double> value) =>
         _hourColumns.Add(new Column(new RecordedColumn(name, unit, ColumnKind.Mean), value));
 
-    private static IEnumerable<int> Indexes(BasinDescription[] basins, BasinUse[] uses) =>
+    private static IEnumerable<int> Indexes(BasinDescription[] basins, IReadOnlyList<BasinUse> uses) =>
         Enumerable.Range(0, basins.Length).Where(b => uses.Contains(basins[b].Use));
 
     // Concentrations of a loop, worked out once a step for all columns that show them.
@@ -447,7 +489,7 @@ public sealed class SeasonRecord
             plants += growing.Lanes[l].Count > 0 && growing.Lanes[l][0].Crop == crop ? growing.Lanes[l].Standing : 0;
         }
 
-        return plants;
+        return plants + SumBeds(crop, b => b.Plants.Plants);
     }
 
     private double Boards(int crop)

@@ -1,4 +1,5 @@
 using FarmTwin.Farm.Biofilter;
+using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Water;
@@ -37,7 +38,8 @@ public sealed class MineralizationProcess
         Basins basins = _farm.State.Basins;
         for (int b = 0; b < basins.Count; b++)
         {
-            double standing = parts.Basins[b].PocketShare * basins.Litres[b];
+            // The water of a media bed stands among its grains; elsewhere only what lies in settled pockets does.
+            double standing = (parts.Basins[b].Use == BasinUse.MediaBed ? 1 : parts.Basins[b].PocketShare) * basins.Litres[b];
             _pockets[b] = standing * _farm.Warmth.BackgroundDenitrification(b);
             _denitrification[b] = _pockets[b];
         }

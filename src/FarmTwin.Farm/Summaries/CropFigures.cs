@@ -25,8 +25,9 @@ internal static class CropFigures
         string name = season.Parts.CropNames[crop];
         CropParameters parameters = season.Parts.Crops[crop];
         GrowingState growing = season.State.Growing;
-        double[] heads = record.Days($"heads_{name}");
-        double[] weights = record.Days($"head_weight_{name}_g");
+        FruitSummary? fruit = FruitFigures.Of(season, record, crop);
+        double[] heads = fruit is null ? record.Days($"heads_{name}") : [];
+        double[] weights = fruit is null ? record.Days($"head_weight_{name}_g") : [];
         double[] standing = record.Days($"standing_{name}_plants");
         PeakReading? lightest = null;
         PeakReading? heaviest = null;
@@ -34,7 +35,7 @@ internal static class CropFigures
         double sumHeads = 0;
         double sumGrams = 0;
         double outside = 0;
-        double fullWeeks = Math.Floor(heads.Length / DaysPerWeek);
+        double fullWeeks = Math.Floor(standing.Length / DaysPerWeek);
         var weeks = new HashSet<double>();
         for (int day = 0; day < heads.Length; day++)
         {
@@ -62,11 +63,11 @@ internal static class CropFigures
             HeadsHarvested = growing.HeadsHarvested[crop],
             SaleableHeads = growing.SaleableHeads[crop],
             HarvestedKg = growing.SaleableGrams[crop] / UnitConstants.GramsPerKilogram,
-            FirstHarvestDay = first,
+            FirstHarvestDay = fruit?.FirstPickDay ?? first,
             MeanHeadG = sumHeads > 0 ? sumGrams / sumHeads : null,
             HeadG = new ReadingRange(lightest, heaviest),
-            WeeksWithHarvest = weeks.Count,
-            WeeksSinceFirstHarvest = first is { } f ? (int)Math.Max(0, fullWeeks - Math.Floor(f / DaysPerWeek)) : 0,
+            WeeksWithHarvest = fruit?.WeeksWithPicks ?? weeks.Count,
+            WeeksSinceFirstHarvest = (fruit?.FirstPickDay ?? first) is { } f ? (int)Math.Max(0, fullWeeks - Math.Floor(f / DaysPerWeek)) : 0,
             DaysBoardsWaited = DaysWaited(season, crop),
             RoundsShortOfSeedlings = season.Log.Events.Count(e => e.What == "no seedlings" && e.Where == name),
             CutFromG = season.Parts.CropPlans[crop].LeastWeightGrams ?? parameters.SaleableFreshGramsLow,
@@ -74,6 +75,7 @@ internal static class CropFigures
             SaleableHighG = parameters.SaleableFreshGramsHigh,
             HeadsOutsideBand = outside,
             StandingPlants = standing.Length > 0 ? standing[^1] : 0,
+            Fruit = fruit,
         };
     }
 

@@ -50,4 +50,7 @@ public sealed record CropSummary
 
     /// <summary>Plants standing at the end, nursery included.</summary>
     public required double StandingPlants { get; init; }
+
+    /// <summary>The fruit of a fruiting crop; null for one that is sold whole.</summary>
+    public required FruitSummary? Fruit { get; init; }
 }

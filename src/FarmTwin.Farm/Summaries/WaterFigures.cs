@@ -14,9 +14,6 @@ internal static class WaterFigures
     private const double NitritePerNitrogen = (Nitrogen + (2 * UnitConstants.AtomicWeight.Oxygen)) / Nitrogen;
     private const double AmmoniumPerNitrogen = (Nitrogen + (4 * UnitConstants.AtomicWeight.Hydrogen)) / Nitrogen;
 
-    private static readonly BasinUse[] FishLoop = [BasinUse.FishTank, BasinUse.Filter, BasinUse.FishSump];
-    private static readonly BasinUse[] PlantLoop = [BasinUse.PlantSump, BasinUse.Lane, BasinUse.Trough];
-
     public static WaterSummary Of(Season season, RecordView record, SummaryBands bands)
     {
         OperationsState operations = season.State.Operations;
@@ -58,7 +55,7 @@ internal static class WaterFigures
                 MilligramsPerLitre(season, uses, Substance.Nitrate) * NitratePerNitrogen,
                 MilligramsPerLitre(season, uses, Substance.Nitrite) * NitritePerNitrogen,
                 MilligramsPerLitre(season, uses, Substance.Tan) * AmmoniumPerNitrogen,
-                Last(record.Days(uses == FishLoop ? "conductivity_fish_loop_uS_per_cm" : "conductivity_plant_loop_uS_per_cm")) is { } conductivity
+                Last(record.Days(uses == LoopUses.Fish ? "conductivity_fish_loop_uS_per_cm" : "conductivity_plant_loop_uS_per_cm")) is { } conductivity
                     ? Conductivity.TdsMeter(conductivity, TdsFactor)
                     : null)),
         };
@@ -78,11 +75,11 @@ internal static class WaterFigures
         ["unionizedAmmonia"] = record.Outside("ammonia_unionized_tanks_mgN_per_L", null, bands.UnionizedAmmoniaHigh, "mg N/L", true),
         ["oxygen"] = record.Outside("oxygen_tanks_mg_per_L", bands.OxygenLow, null, "mg/L", true),
         ["carbonDioxide"] = record.Outside("carbon_dioxide_tanks_mg_per_L", null, bands.CarbonDioxideHigh, "mg/L", true),
-        ["pHFishLoop"] = record.Outside("pH_fish_loop", bands.FishPHLow, bands.FishPHHigh, "1", true),
-        ["pHPlantLoop"] = record.Outside("pH_plant_loop", bands.PlantPHLow, bands.PlantPHHigh, "1"),
+        ["pHLoopUses.Fish"] = record.Outside("pH_fish_loop", bands.FishPHLow, bands.FishPHHigh, "1", true),
+        ["pHLoopUses.Plant"] = record.Outside("pH_plant_loop", bands.PlantPHLow, bands.PlantPHHigh, "1"),
         ["fishWater"] = record.Outside("fish_water_C", bands.FishWaterLow, bands.FishWaterHigh, "°C", true),
         ["plantWater"] = record.Outside("plant_water_C", bands.PlantWaterLow, bands.PlantWaterHigh, "°C"),
-        ["nitratePlantLoop"] = record.Outside("nitrate_plant_loop_mgN_per_L", bands.NitrateLow, bands.NitrateHigh, "mg N/L"),
+        ["nitrateLoopUses.Plant"] = record.Outside("nitrate_plant_loop_mgN_per_L", bands.NitrateLow, bands.NitrateHigh, "mg N/L"),
     };
 
     private static List<GateDelay> Gates(OperationsState operations)
@@ -99,13 +96,13 @@ internal static class WaterFigures
         return [.. gates.OrderByDescending(g => g.Days)];
     }
 
-    private static Dictionary<string, T> ByLoop<T>(Func<BasinUse[], T> reading) => new(StringComparer.Ordinal)
+    private static Dictionary<string, T> ByLoop<T>(Func<IReadOnlyList<BasinUse>, T> reading) => new(StringComparer.Ordinal)
     {
-        ["fishLoop"] = reading(FishLoop),
-        ["plantLoop"] = reading(PlantLoop),
+        ["fishLoop"] = reading(LoopUses.Fish),
+        ["plantLoop"] = reading(LoopUses.Plant),
     };
 
-    private static double MilligramsPerLitre(Season season, BasinUse[] uses, int substance)
+    private static double MilligramsPerLitre(Season season, IReadOnlyList<BasinUse> uses, int substance)
     {
         double grams = 0;
         double litres = 0;

@@ -109,7 +109,7 @@ public sealed class SeasonFigures
 
     private Figure? Yield()
     {
-        string[] crops = [.. _summary.Crops.OrderByDescending(c => c.Value.HarvestedKg).Where(c => c.Value.HeadsHarvested > 0).Take(4).Select(c => c.Key)];
+        string[] crops = [.. _summary.Crops.OrderByDescending(c => c.Value.HarvestedKg).Where(c => c.Value.HarvestedKg > 0).Take(5).Select(c => c.Key)];
         if (crops.Length == 0)
         {
             return null;
@@ -121,19 +121,33 @@ public sealed class SeasonFigures
         {
             (double[] days, double[] weekly, double[] heads) = Weekly(crops[c]);
             kilograms.Add(new FigureLine(crops[c], days, weekly, c, Marked: true));
-            grams.Add(new FigureLine(crops[c], days, heads, c, Marked: true));
+            if (_summary.Crops[crops[c]].Fruit is null)
+            {
+                grams.Add(new FigureLine(crops[c], days, heads, c, Marked: true));
+            }
         }
 
         CropSummary main = _summary.Crops[crops[0]];
+        string told = string.Join("; ", crops.Select(c => _summary.Crops[c] is { Fruit: { } fruit } bearing
+            ? $"{c}: {bearing.HarvestedKg:0} kg, {fruit.SaleableKgPerM2:0.0} kg a square metre of bed"
+            : $"{c}: {_summary.Crops[c].HarvestedKg:0} kg, {_summary.Crops[c].MeanHeadG:0} g a head"));
         int empty = main.WeeksSinceFirstHarvest - main.WeeksWithHarvest;
         string gaps = empty > 0 ? $", none in {empty} of {main.WeeksSinceFirstHarvest} weeks" : $", some in each of {main.WeeksSinceFirstHarvest} weeks";
-        return Make("yield", $"First {crops[0]} on day {main.FirstHarvestDay:0}; {main.SaleableHeads:0} heads ({main.HarvestedKg:0} kg) by the end{gaps}",
-            $"Above: fresh weight fit for sale, kg a week. Below: mean head of the week, g (shaded: the saleable band of {crops[0]}). {Period}",
-            $" {string.Join("; ", crops.Select(c => $"{c}: {_summary.Crops[c].HarvestedKg:0} kg, {_summary.Crops[c].MeanHeadG:0} g a head"))}.",
+        string amount = main.Fruit is null ? $"{main.SaleableHeads:0} heads ({main.HarvestedKg:0} kg)" : $"{main.HarvestedKg:0} kg";
+        string title = $"First {crops[0]} on day {main.FirstHarvestDay:0}; {amount} by the end{gaps}";
+        string? banded = crops.FirstOrDefault(c => _summary.Crops[c].Fruit is null);
+        if (banded is null)
+        {
+            return Make("yield", title, $"Fresh weight fit for sale, kg a week. {Period}", $" {told}.", [new FigurePanel("kg a week", kilograms, [])]);
+        }
+
+        CropSummary headed = _summary.Crops[banded];
+        return Make("yield", title,
+            $"Above: fresh weight fit for sale, kg a week. Below: mean head of the week, g (shaded: the saleable band of {banded}). {Period}", $" {told}.",
             [
                 new FigurePanel("kg a week", kilograms, []),
-                new FigurePanel("mean head, g", grams, [new FigureBand(main.SaleableLowG, main.SaleableHighG,
-                    $"saleable {crops[0]}: {main.SaleableLowG:0} to {main.SaleableHighG:0} g")]),
+                new FigurePanel("mean head, g", grams, [new FigureBand(headed.SaleableLowG, headed.SaleableHighG,
+                    $"saleable {banded}: {headed.SaleableLowG:0} to {headed.SaleableHighG:0} g")]),
             ]);
     }
 
@@ -222,8 +236,9 @@ public sealed class SeasonFigures
     {
         const int Week = 7;
         double[] saleable = _record.Days($"saleable_{crop}_kg");
-        double[] heads = _record.Days($"heads_{crop}");
-        double[] weights = _record.Days($"head_weight_{crop}_g");
+        bool headed = _summary.Crops[crop].Fruit is null;
+        double[] heads = headed ? _record.Days($"heads_{crop}") : new double[saleable.Length];
+        double[] weights = headed ? _record.Days($"head_weight_{crop}_g") : new double[saleable.Length];
         int weeks = saleable.Length / Week;
         var days = new double[weeks];
         var kilograms = new double[weeks];

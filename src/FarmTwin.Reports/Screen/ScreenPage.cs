@@ -15,6 +15,7 @@ public sealed class ScreenPage
     private const int LabelWidth = 9;
     private const double LargestClosure = 1e-9;
     private const double PoundsPerKilogram = 1 / 0.45359237;
+    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
 
     private readonly SeasonSummary _summary;
     private readonly bool _us;
@@ -77,8 +78,17 @@ public sealed class ScreenPage
     private void Crops()
     {
         string label = "Crops";
-        foreach ((string name, CropSummary crop) in _summary.Crops.Take(4))
+        foreach ((string name, CropSummary crop) in _summary.Crops.Take(6))
         {
+            if (crop.Fruit is { } fruit)
+            {
+                Row(label, fruit.FirstPickDay is null
+                    ? $"{name}: nothing picked yet, {crop.StandingPlants:0} plants stand"
+                    : $"{name}: {Mass(crop.HarvestedKg)} saleable from day {fruit.FirstPickDay:0}, {Yield(fruit.SaleableKgPerM2)} of bed");
+                label = string.Empty;
+                continue;
+            }
+
             Row(label, crop.HeadsHarvested <= 0
                 ? $"{name}: nothing cut yet, {crop.StandingPlants:0} plants stand"
                 : $"{name}: {crop.SaleableHeads:0} saleable heads, {Mass(crop.HarvestedKg)}, {Grams(crop.MeanHeadG!.Value)} a head ("
@@ -182,6 +192,10 @@ public sealed class ScreenPage
         double value = _us ? kilograms * PoundsPerKilogram : kilograms;
         return $"{(value < 10 ? $"{value:0.0}" : $"{value:0}")} {(_us ? "lb" : "kg")}";
     }
+
+    private string Yield(double kilogramsPerSquareMetre) => _us
+        ? $"{kilogramsPerSquareMetre * PoundsPerKilogram * SquareMetresPerSquareFoot:0.0} lb/ft2"
+        : $"{kilogramsPerSquareMetre:0.0} kg/m2";
 
     private string Grams(double grams) => _us ? $"{grams / UnitConstants.GramsPerKilogram * PoundsPerKilogram * 16:0.0} oz" : $"{grams:0} g";
 

@@ -21,7 +21,7 @@ internal static class CropFindings
     /// <summary>The first harvests, which belong to the start of a farm.</summary>
     public static void AddFirst(FindingList list)
     {
-        foreach ((string name, CropSummary crop) in list.Summary.Crops.Where(c => c.Value.FirstHarvestDay is not null).OrderByDescending(c => c.Value.HarvestedKg).Take(1))
+        foreach ((string name, CropSummary crop) in list.Summary.Crops.Where(c => c.Value.HeadsHarvested > 0).OrderByDescending(c => c.Value.HarvestedKg).Take(1))
         {
             int empty = crop.WeeksSinceFirstHarvest - crop.WeeksWithHarvest;
             list.Add(57, $"The first {name} was cut on {list.Day(crop.FirstHarvestDay!.Value)}; {crop.SaleableHeads:0} saleable heads ({crop.HarvestedKg:0} kg, "

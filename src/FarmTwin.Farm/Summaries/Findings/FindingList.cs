@@ -44,6 +44,8 @@ internal sealed class FindingList
             FaultFindings.Add(list);
             list._area = "crops";
             CropFindings.Add(list);
+            list._area = "fruit";
+            FruitFindings.Add(list);
             list._area = "solids";
             SolidsFindings.Add(list);
             list._area = "supply";

@@ -1,0 +1,243 @@
+using FarmTwin.Farm.Climate;
+using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Water;
+
+namespace FarmTwin.Farm.Plants;
+
+/// <summary>What plants take from the water in a step: transpiration, nutrients in the lit hours, sodium and chloride along with the water.</summary>
+/// <remarks>See docs/model/plant-nutrients.md and transpiration.md. All lots of a basin share one factor; the day's share is put into the
+/// lots when plants are moved or the day ends.</remarks>
+public sealed class UptakeProcess
+{
+    // An uptake is written as planned rate / concentration; below this the water counts as empty, g/L.
+    private const double LeastGramsPerLitre = 1e-9;
+
+    private static readonly int[] SubstanceOfChannel =
+        [Substance.Tan, Substance.Nitrate, Substance.Phosphorus, Substance.Potassium, Substance.Calcium, Substance.Magnesium,
+         Substance.Sulfate, Substance.Iron];
+
+    private readonly FarmContext _farm;
+    private readonly GrowingPlaces _places;
+    private readonly int _nurseryBasin;
+    private readonly Stands _stands;
+    private readonly double[] _uptake;
+    private readonly double[] _sodium;
+    private readonly double[] _chloride;
+    private readonly double[] _transpiration;
+
+    /// <summary>Makes the process.</summary>
+    public UptakeProcess(FarmContext farm, GrowingPlaces places)
+    {
+        ArgumentNullException.ThrowIfNull(farm);
+        ArgumentNullException.ThrowIfNull(places);
+        _farm = farm;
+        _places = places;
+        _nurseryBasin = places.BasinOf(0);
+        _stands = new Stands(farm, places);
+        int basins = farm.Parts.Basins.Length;
+        _uptake = new double[basins * UptakeAmounts.Count];
+        _sodium = new double[basins];
+        _chloride = new double[basins];
+        _transpiration = new double[basins];
+    }
+
+    /// <summary>Litres an hour that the plants give off in this step, from the house as it was at its start.</summary>
+    /// <param name="light">Light and air of the step.</param>
+    public double Transpire(in StepLight light)
+    {
+        _stands.Refresh();
+        PlantParameters plants = _farm.Parts.Plants;
+        double total = 0;
+        for (int b = 0; b < _transpiration.Length; b++)
+        {
+            _transpiration[b] = 0;
+            if (_stands.LeafSquareMetres[b] <= 0)
+            {
+                continue;
+            }
+
+            _transpiration[b] = Transpiration.OfStandsLitresPerHour(
+                _stands.CanopySquareMetres[b],
+                _stands.LeafSquareMetres[b],
+                b == _nurseryBasin ? light.NurseryMegajoules : light.InsideMegajoules,
+                light.VapourDeficitKilopascals,
+                light.InsideMegajoules <= 0,
+                plants);
+            total += _transpiration[b];
+        }
+
+        return total;
+    }
+
+    /// <summary>Adds the transpiration to what leaves the basins.</summary>
+    public void AddVapour()
+    {
+        for (int b = 0; b < _transpiration.Length; b++)
+        {
+            _farm.Step.VapourLitresPerHour[b] += _transpiration[b];
+        }
+    }
+
+    /// <summary>Adds uptake and the decay of chelate.</summary>
+    public void Contribute(in StepLight light)
+    {
+        FarmParts parts = _farm.Parts;
+        Basins basins = _farm.State.Basins;
+        WaterStep step = _farm.Step;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            Array.Clear(_uptake, b * UptakeAmounts.Count, UptakeAmounts.Count);
+            _sodium[b] = 0;
+            _chloride[b] = 0;
+            if (_stands.LeafSquareMetres[b] <= 0 || basins.Litres[b] <= 0)
+            {
+                continue;
+            }
+
+            double litShare = b == _nurseryBasin ? light.NurseryLitShare : light.LitShare;
+            double litHours = b == _nurseryBasin ? parts.Farm.Nursery!.LightHours : light.LitHoursOfDay;
+            double perHour = litHours > 0 ? litShare / litHours : 0;
+            for (int channel = 0; channel < UptakeAmounts.Count; channel++)
+            {
+                double rate = _stands.Planned[(b * UptakeAmounts.Count) + channel] * perHour;
+                if (rate > 0)
+                {
+                    int substance = SubstanceOfChannel[channel];
+                    double grams = basins.Grams[WaterStep.At(b, substance)] / basins.Litres[b];
+                    double coefficient = rate / Math.Max(LeastGramsPerLitre, grams);
+                    _uptake[(b * UptakeAmounts.Count) + channel] = coefficient;
+                    step.Lose(b, substance, coefficient);
+                }
+            }
+
+            _sodium[b] = parts.Plants.SodiumUptakeShare * _transpiration[b];
+            _chloride[b] = parts.Plants.ChlorideUptakeShare * _transpiration[b];
+            step.Lose(b, Substance.Sodium, _sodium[b]);
+            step.Lose(b, Substance.Chloride, _chloride[b]);
+        }
+
+        double iron = Iron.LossPerHour(parts.Plants);
+        for (int b = 0; b < basins.Count; b++)
+        {
+            step.Lose(b, Substance.Iron, iron * _farm.Network.LitresAfter[b]);
+        }
+    }
+
+    /// <summary>Books uptake, transpiration and the chelate's decay.</summary>
+    public void Commit()
+    {
+        GrowingState growing = _farm.State.Growing;
+        WaterStep step = _farm.Step;
+        FarmBooks books = _farm.State.Books;
+        for (int channel = 0; channel < UptakeAmounts.Count; channel++)
+        {
+            double taken = 0;
+            for (int b = 0; b < step.BasinCount; b++)
+            {
+                int index = (b * UptakeAmounts.Count) + channel;
+                if (_uptake[index] > 0)
+                {
+                    double grams = step.Lost(b, SubstanceOfChannel[channel], _uptake[index]);
+                    growing.TakenShare[index] += grams / _stands.Planned[index];
+                    taken += grams;
+                }
+            }
+
+            books.PostWater(Door.PlantUptake, SubstanceOfChannel[channel], -taken);
+            if (channel <= (int)UptakeChannel.Nitrate)
+            {
+                _farm.State.Totals.PlantNitrogenGrams += taken;
+            }
+        }
+
+        double sodium = 0;
+        double chloride = 0;
+        double ironLost = 0;
+        double iron = Iron.LossPerHour(_farm.Parts.Plants);
+        for (int b = 0; b < step.BasinCount; b++)
+        {
+            double na = step.Lost(b, Substance.Sodium, _sodium[b]);
+            double cl = step.Lost(b, Substance.Chloride, _chloride[b]);
+            growing.PassiveSodium[b] += na;
+            growing.PassiveChloride[b] += cl;
+            sodium += na;
+            chloride += cl;
+            growing.TranspiredLitres[b] += step.VapourLitresPerHour[b] > 0
+                ? _transpiration[b] * step.Hours * Math.Min(1, _farm.Network.Loss[b] / step.VapourLitresPerHour[b])
+                : 0;
+            ironLost += step.Lost(b, Substance.Iron, iron * _farm.Network.LitresAfter[b]);
+        }
+
+        books.PostWater(Door.PlantUptake, Substance.Sodium, -sodium);
+        books.PostWater(Door.PlantUptake, Substance.Chloride, -chloride);
+        books.PostWaterFromOutside(Door.IronLost, Substance.Iron, -ironLost);
+    }
+
+    /// <summary>Transpiration of a basin's plants in this step, L/h.</summary>
+    public double TranspirationOf(int basin) => _transpiration[basin];
+
+    /// <summary>Puts the uptake so far into the lots. Call before plants are moved.</summary>
+    public void Settle()
+    {
+        GrowingState growing = _farm.State.Growing;
+        _stands.Refresh();
+        for (int place = 0; place < _places.Count; place++)
+        {
+            int basin = _places.BasinOf(place);
+            if (basin >= 0)
+            {
+                for (int i = 0; i < _places.LotCount(place); i++)
+                {
+                    SettleLot(_places.LotAt(place, i), basin);
+                }
+            }
+        }
+
+        Array.Clear(growing.TakenShare);
+        Array.Clear(growing.PassiveSodium);
+        Array.Clear(growing.PassiveChloride);
+    }
+
+    /// <summary>Adds what was taken up and not yet put into the lots to the stocks: of each basin the planned sum of its lots, by the share
+    /// taken. Changes nothing.</summary>
+    public void AddUnsettled(Span<double> stocks)
+    {
+        GrowingState growing = _farm.State.Growing;
+        _stands.Refresh();
+        for (int b = 0; b < _stands.LeafSquareMetres.Length; b++)
+        {
+            for (int channel = 0; channel < UptakeAmounts.Count; channel++)
+            {
+                int index = (b * UptakeAmounts.Count) + channel;
+                stocks[FarmBooks.ElementOf(SubstanceOfChannel[channel])] += growing.TakenShare[index] * _stands.Planned[index];
+            }
+
+            stocks[Element.Sodium] += growing.PassiveSodium[b];
+            stocks[Element.Chloride] += growing.PassiveChloride[b];
+        }
+    }
+
+    private void SettleLot(PlantLot lot, int basin)
+    {
+        GrowingState growing = _farm.State.Growing;
+        double[] share = growing.TakenShare;
+        int start = basin * UptakeAmounts.Count;
+        UptakeAmounts planned = lot.Planned;
+        lot.Take(new UptakeAmounts(
+            planned.Ammonium * share[start],
+            planned.Nitrate * share[start + 1],
+            planned.Phosphorus * share[start + 2],
+            planned.Potassium * share[start + 3],
+            planned.Calcium * share[start + 4],
+            planned.Magnesium * share[start + 5],
+            planned.Sulfur * share[start + 6],
+            planned.Iron * share[start + 7]));
+        if (growing.PassiveSodium[basin] > 0 || growing.PassiveChloride[basin] > 0)
+        {
+            double leaf = lot.IsEmpty ? 0 : lot.LeafAreaIndex(_farm.Parts.Crops[lot.Crop]) * lot.AreaSquareMetres;
+            double ofBasin = _stands.LeafSquareMetres[basin] > 0 ? leaf / _stands.LeafSquareMetres[basin] : 0;
+            lot.TakePassive(growing.PassiveSodium[basin] * ofBasin, growing.PassiveChloride[basin] * ofBasin);
+        }
+    }
+}
