@@ -75,11 +75,11 @@ internal static class WaterFigures
         ["unionizedAmmonia"] = record.Outside("ammonia_unionized_tanks_mgN_per_L", null, bands.UnionizedAmmoniaHigh, "mg N/L", true),
         ["oxygen"] = record.Outside("oxygen_tanks_mg_per_L", bands.OxygenLow, null, "mg/L", true),
         ["carbonDioxide"] = record.Outside("carbon_dioxide_tanks_mg_per_L", null, bands.CarbonDioxideHigh, "mg/L", true),
-        ["pHLoopUses.Fish"] = record.Outside("pH_fish_loop", bands.FishPHLow, bands.FishPHHigh, "1", true),
-        ["pHLoopUses.Plant"] = record.Outside("pH_plant_loop", bands.PlantPHLow, bands.PlantPHHigh, "1"),
+        ["pHFishLoop"] = record.Outside("pH_fish_loop", bands.FishPHLow, bands.FishPHHigh, "1", true),
+        ["pHPlantLoop"] = record.Outside("pH_plant_loop", bands.PlantPHLow, bands.PlantPHHigh, "1"),
         ["fishWater"] = record.Outside("fish_water_C", bands.FishWaterLow, bands.FishWaterHigh, "°C", true),
         ["plantWater"] = record.Outside("plant_water_C", bands.PlantWaterLow, bands.PlantWaterHigh, "°C"),
-        ["nitrateLoopUses.Plant"] = record.Outside("nitrate_plant_loop_mgN_per_L", bands.NitrateLow, bands.NitrateHigh, "mg N/L"),
+        ["nitratePlantLoop"] = record.Outside("nitrate_plant_loop_mgN_per_L", bands.NitrateLow, bands.NitrateHigh, "mg N/L"),
     };
 
     private static List<GateDelay> Gates(OperationsState operations)
