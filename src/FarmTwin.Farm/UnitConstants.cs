@@ -6,6 +6,9 @@ public static class UnitConstants
     /// <summary>Hours in a day.</summary>
     public const double HoursPerDay = 24;
 
+    /// <summary>Days in a week.</summary>
+    public const double DaysPerWeek = 7;
+
     /// <summary>Seconds in an hour.</summary>
     public const double SecondsPerHour = 3600;
 

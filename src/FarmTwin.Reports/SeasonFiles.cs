@@ -25,6 +25,7 @@ public static class SeasonFiles
         var files = new List<string>();
         Text("summary.json", SummaryJson.Write(summary));
         Text("days.csv", SeasonTables.Days(season));
+        Text("weeks.csv", SeasonTables.Weeks(season));
         Text("events.csv", SeasonTables.Events(season));
         if (hourly)
         {

@@ -23,7 +23,7 @@ public static class ScenarioReader
         object value = Binder.Bind(typeof(T), resolved.Root, libraryNames ?? ParameterLibrary.Names, errors, out string? currency);
         if (errors.Count == 0 && value is FarmDescription farm)
         {
-            value = WeatherFiles.Attach(farm, resolved, errors);
+            value = WeatherFiles.Attach(farm, resolved, errors) with { Currency = currency ?? string.Empty };
         }
 
         return errors.Count == 0

@@ -120,6 +120,17 @@ public sealed record FarmDescription
     [Input("plan", "Single dated events")]
     public IReadOnlyDictionary<string, PlannedEvent> Plan { get; init; } = new Dictionary<string, PlannedEvent>();
 
+    /// <summary>Who works on the farm.</summary>
+    [Input("labour", "Who works on the farm, and how long")]
+    public LabourDescription? Labour { get; init; }
+
+    /// <summary>Prices, demand and costs.</summary>
+    [Input("prices", "What is sold, what is bought, and for how much")]
+    public PricesDescription? Prices { get; init; }
+
+    /// <summary>The currency of the prices, as its user wrote it ("USD"); filled in by the reader, empty where there are no prices.</summary>
+    public string Currency { get; init; } = string.Empty;
+
     /// <summary>Overrides of library parameters.</summary>
     [Input("parameters", "Own values of library parameters, as 'process/name': number in the published unit")]
     public IReadOnlyDictionary<string, double> Parameters { get; init; } = new Dictionary<string, double>();

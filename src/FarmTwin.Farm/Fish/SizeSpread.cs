@@ -66,6 +66,23 @@ public static class SizeSpread
             : TakeAverage(cohort, parameters, number);
     }
 
+    /// <summary>What the largest fish of a cohort weigh together, g.</summary>
+    /// <param name="cohort">The fish; not changed.</param>
+    /// <param name="number">How many; more than there are means all.</param>
+    public static double GramsOfLargest(Cohort cohort, double number)
+    {
+        ArgumentNullException.ThrowIfNull(cohort);
+        if (number >= cohort.Number)
+        {
+            return cohort.BiomassGrams;
+        }
+
+        return cohort.CoefficientOfVariation > 0 && number > 0
+            ? cohort.BiomassGrams * BiomassShareAbove(
+                cohort.MeanGrams, cohort.CoefficientOfVariation, WeightExceededBy(cohort.MeanGrams, cohort.CoefficientOfVariation, number / cohort.Number))
+            : cohort.MeanGrams * number;
+    }
+
     /// <summary>Takes a number of average fish.</summary>
     public static HarvestResult TakeAverage(Cohort cohort, FishParameters parameters, double number)
     {

@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Plants;
@@ -12,13 +13,18 @@ public sealed class CropWork : FarmWork
     private const double Rounding = 1e-9;
 
     private readonly PlantProcess _plants;
+    private readonly Market _market;
     private readonly PlantLot _waste = new();
     private readonly PlantLot _harvest = new();
     private readonly PlantLot _board = new();
 
     /// <summary>Makes it.</summary>
-    public CropWork(FarmContext farm, FarmLog log, PlantProcess plants)
-        : base(farm, log) => _plants = plants;
+    public CropWork(FarmContext farm, FarmLog log, PlantProcess plants, Market market)
+        : base(farm, log)
+    {
+        _plants = plants;
+        _market = market;
+    }
 
     private GrowingState Growing => State.Growing;
 
@@ -43,6 +49,7 @@ public sealed class CropWork : FarmWork
         }
 
         Growing.Trays.Add(new NurseryTray(crop, cells, cells / nursery.CellsPerTray * nursery.TraySquareMetres, DayOf(seconds)));
+        Spend(Chore.SowTray, cells / nursery.CellsPerTray, Parts.Products.OfCrop(crop));
         Growing.CellsSown[crop] += cells;
         Growing.Changed = true;
         Log.Add(seconds, "sow", Parts.CropNames[crop], cells, "cells", string.Empty);
@@ -83,6 +90,7 @@ public sealed class CropWork : FarmWork
                 }
 
                 double moved = trough.Enter(tray.Lot);
+                Spend(Chore.TransplantPlant, moved, Parts.Products.OfCrop(tray.Crop));
                 Growing.Changed = true;
                 Log.Add(seconds, "transplant", Parts.CropNames[tray.Crop], moved, "plants", $"at {tray.AgeDays(day):0} days to the trough");
                 bool firstDay = tray.AgeDays(day) < Parts.CropPlans[tray.Crop].NurseryDays + 1;
@@ -134,7 +142,7 @@ public sealed class CropWork : FarmWork
                 boards.HarvestOldest(_harvest);
                 heads += _harvest.Plants;
                 grams += _harvest.FreshShootGrams(Parts.Crops[crop]);
-                TakeHarvest(crop);
+                TakeHarvest(crop, seconds);
                 harvested++;
             }
 
@@ -150,8 +158,13 @@ public sealed class CropWork : FarmWork
         }
 
         Growing.Changed = true;
+        int product = Parts.Products.OfCrop(crop);
+        Spend(Chore.MoveBoard, harvested + planted, product);
+        Spend(Chore.CleanBoard, harvested, product);
+        Spend(Chore.HarvestHead, heads, product);
         if (harvested > 0)
         {
+            GoToMarket(seconds);
             Growing.LastHeadGrams[crop] = heads > 0 ? grams / heads : 0;
             Growing.LastHeadAge[crop] = age / harvested;
             Log.Add(seconds, "harvest boards", Parts.CropNames[crop], heads, "heads",
@@ -224,6 +237,18 @@ public sealed class CropWork : FarmWork
         return latest;
     }
 
+    // One packing place to clean and one trip a day, however many crops are cut.
+    private void GoToMarket(long seconds)
+    {
+        double day = Math.Floor(DayOf(seconds));
+        if (State.Operations.LastTripDay != day)
+        {
+            State.Operations.LastTripDay = day;
+            Spend(Chore.CleanPacking, 1);
+            Spend(Chore.DeliverGoods, 1);
+        }
+    }
+
     private bool Plant(int crop, RaftLane boards, double day, CropPlanDescription plan)
     {
         double age = plan.NurseryDays + plan.TroughDays - 0.5;
@@ -234,6 +259,7 @@ public sealed class CropWork : FarmWork
             {
                 _board.Clear();
                 trough.TakeForBoard(crop, boards.HolesPerBoard, day, age, _board);
+                Spend(Chore.TransplantPlant, boards.HolesPerBoard, Parts.Products.OfCrop(crop));
                 return boards.Push(_board);
             }
         }
@@ -264,7 +290,7 @@ public sealed class CropWork : FarmWork
         return best;
     }
 
-    private void TakeHarvest(int crop)
+    private void TakeHarvest(int crop, long seconds)
     {
         CropParameters parameters = Parts.Crops[crop];
         double saleable = 1 - parameters.UnsaleableShare;
@@ -275,7 +301,8 @@ public sealed class CropWork : FarmWork
         ElementGrams sold = (_harvest.Pools - roots) * saleable;
         double water = _harvest.WaterLitres(parameters);
         double soldWater = water * (1 - parameters.RootShare) * saleable;
-        _plants.PostPlants(Door.CropHarvest, sold, soldWater, -1);
+        _market.Offer(
+            Parts.Products.OfCrop(crop), _harvest.Plants * saleable, _harvest.FreshShootGrams(parameters) * saleable, sold, soldWater, seconds);
         _plants.PostPlants(Door.CropCompost, _harvest.Pools - sold, water - soldWater, -1);
         Growing.WasteDryGrams[crop] += _harvest.DryGrams * (1 - ((1 - parameters.RootShare) * saleable));
         _harvest.Clear();

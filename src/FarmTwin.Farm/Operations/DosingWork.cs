@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
@@ -47,6 +48,7 @@ public sealed class DosingWork : FarmWork
             return;
         }
 
+        Spend(Chore.ReadOne, 1);
         (double value, double want) = Test(dosing, basin, litres);
         if (want == 0)
         {
@@ -78,6 +80,7 @@ public sealed class DosingWork : FarmWork
     {
         ArgumentNullException.ThrowIfNull(supplement);
         double kilograms = grams / UnitConstants.GramsPerKilogram;
+        Spend(Chore.Dose, 1);
         State.Operations.DosedGrams[Array.IndexOf(_supplementNames, supplement.Name)] += grams;
         if (supplement.DissolvesSlowly && supplement.CalciumGramsPerKilogram > 0)
         {

@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Seasons;
 
 namespace FarmTwin.Farm.Operations;
@@ -38,6 +39,12 @@ public abstract class FarmWork
         int weekday = (int)Parts.Farm.Start.AddDays((int)(seconds / UnitConstants.SecondsPerDay)).DayOfWeek;
         return weekday == 0 ? 7 : weekday;
     }
+
+    /// <summary>Books a person's time for work that is being done.</summary>
+    /// <param name="chore">The chore.</param>
+    /// <param name="count">How much of it, in the chore's own unit, 0 or more.</param>
+    /// <param name="product">The product that it serves alone; −1 for none.</param>
+    protected void Spend(Chore chore, double count, int product = -1) => State.Labour.Spend(Parts.ChoreTimes, chore, count, product);
 
     /// <summary>Which basins circulate as one water.</summary>
     protected Equipment.Loops Loops => Farm.Loops;

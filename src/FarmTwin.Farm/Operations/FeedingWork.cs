@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Fish;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
@@ -49,14 +50,20 @@ public sealed class FeedingWork : FarmWork
         double scale = Math.Min(1, most / wanted);
         for (int b = 0; b < State.Cohorts.Length; b++)
         {
+            bool fed = false;
+            int species = -1;
             foreach (Cohort cohort in State.Cohorts[b])
             {
                 double offered = scale * Wanted(cohort, b, seconds) * HeedAt(b);
                 if (offered > 0)
                 {
                     Feed(cohort, b, offered);
+                    fed = true;
+                    species = cohort.SpeciesIndex;
                 }
             }
+
+            Spend(Chore.FeedTank, fed ? 1 : 0, species);
         }
     }
 

@@ -1,4 +1,5 @@
 using FarmTwin.Farm.Biofilter;
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Solids;
@@ -69,6 +70,7 @@ public sealed class FilterCare : FarmWork
             grams[start + Substance.FirstSolidsElement + e] += bed.ElementGrams[e];
         }
 
+        Spend(Chore.WashFilter, 1);
         State.Totals.Washes++;
         State.Totals.SolidsCarriedGrams += bed.DryGrams;
         State.Totals.SolidsCarriedNitrogenGrams += bed.ElementGrams[Element.Nitrogen];

@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Fish;
 using FarmTwin.Farm.Ledgers;
@@ -11,10 +12,15 @@ public sealed class FishTrade : FarmWork
     private const double HalfAFish = 0.5;
 
     private readonly int[] _tank;
+    private readonly Market _market;
 
     /// <summary>Makes it.</summary>
-    public FishTrade(FarmContext farm, FarmLog log)
-        : base(farm, log) => _tank = [.. Parts.Stocking.Select(s => Parts.BasinIndex(s.Tank))];
+    public FishTrade(FarmContext farm, FarmLog log, Market market)
+        : base(farm, log)
+    {
+        _tank = [.. Parts.Stocking.Select(s => Parts.BasinIndex(s.Tank))];
+        _market = market;
+    }
 
     /// <summary>
     /// Feed that the whole plan settles to, g/d: each tank's gain from delivery to sale, at the conversion of the library's
@@ -95,7 +101,7 @@ public sealed class FishTrade : FarmWork
         List<Cohort> cohorts = State.Cohorts[tank];
         for (int c = cohorts.Count - 1; c >= 0; c--)
         {
-            Book(SizeSpread.TopHarvest(cohorts[c], Parts.Species[cohorts[c].SpeciesIndex], aboveGrams), tank, seconds);
+            Book(SizeSpread.TopHarvest(cohorts[c], Parts.Species[cohorts[c].SpeciesIndex], aboveGrams), cohorts[c], tank, seconds);
             ClearIfEmpty(tank, c, seconds);
         }
     }
@@ -103,6 +109,7 @@ public sealed class FishTrade : FarmWork
     /// <summary>Moves the larger fish of a tank to another.</summary>
     public void Grade(int tank, int to, double aboveGrams, long seconds)
     {
+        Spend(Chore.GradeFish, 1);
         foreach (Cohort cohort in State.Cohorts[tank].ToArray())
         {
             FishParameters species = Parts.Species[cohort.SpeciesIndex];
@@ -128,6 +135,8 @@ public sealed class FishTrade : FarmWork
         {
             Batch = s,
         };
+        Spend(Chore.ReceiveFish, 1, species);
+        State.Operations.LastDeliveryDay = Math.Floor(DayOf(seconds));
         Survival.Handle(cohort, Parts.Species[species]);
         State.Cohorts[_tank[s]].Add(cohort);
         State.Books.PostElements(Door.FishDelivered, cohort.Elements(Parts.Species[species]), 1);
@@ -142,15 +151,29 @@ public sealed class FishTrade : FarmWork
         FishParameters species = Parts.Species[cohort.SpeciesIndex];
         if (cohort.Number <= stocking.ClearBelow && cohort.MeanGrams >= stocking.SellFromGrams / 2)
         {
-            Book(SizeSpread.TopHarvest(cohort, species, 0), tank, seconds);
+            Book(SizeSpread.TopHarvest(cohort, species, 0), cohort, tank, seconds);
             return;
         }
 
         double ready = cohort.Number * SizeSpread.ShareAbove(cohort.MeanGrams, cohort.CoefficientOfVariation, stocking.SellFromGrams);
-        double lot = Math.Floor(Math.Min(stocking.LotPerWeek, ready));
+        double planned = Math.Floor(Math.Min(stocking.LotPerWeek, ready));
+        double lot = planned;
+
+        // Fish that nobody wants this week stay in the water: they eat on, and the tank fills.
+        double wantedGrams = _market.FishWanted(cohort.SpeciesIndex) * UnitConstants.GramsPerKilogram;
+        while (lot >= 1 && SizeSpread.GramsOfLargest(cohort, lot) > wantedGrams)
+        {
+            lot--;
+        }
+
+        if (lot < planned)
+        {
+            Log.Add(seconds, "fish not wanted", Parts.BasinNames[tank], planned - lot, "fish", "ready, but the week's demand is met: they stay in the tank and eat on");
+        }
+
         if (lot >= 1)
         {
-            Book(SizeSpread.TopHarvestNumber(cohort, species, lot), tank, seconds);
+            Book(SizeSpread.TopHarvestNumber(cohort, species, lot), cohort, tank, seconds);
         }
     }
 
@@ -163,7 +186,7 @@ public sealed class FishTrade : FarmWork
             return;
         }
 
-        Book(SizeSpread.TopHarvest(cohort, Parts.Species[cohort.SpeciesIndex], 0), tank, seconds);
+        Book(SizeSpread.TopHarvest(cohort, Parts.Species[cohort.SpeciesIndex], 0), cohort, tank, seconds);
         State.Cohorts[tank].RemoveAt(index);
         int batch = cohort.Batch;
         if (batch < 0 || Parts.Stocking[batch].RestockAfterDays is not { } wait
@@ -182,7 +205,7 @@ public sealed class FishTrade : FarmWork
         State.Operations.DueDay[batch] = Math.Floor(DayOf(seconds)) + wait;
     }
 
-    private void Book(in HarvestResult taken, int tank, long seconds)
+    private void Book(in HarvestResult taken, Cohort cohort, int tank, long seconds)
     {
         if (taken.Number <= 0)
         {
@@ -192,8 +215,11 @@ public sealed class FishTrade : FarmWork
         State.Totals.FishSold += taken.Number;
         State.Totals.FishSoldGrams += taken.Grams;
         State.Books.PostElements(Door.FishSold, taken.Elements, -1);
+        _market.SellFish(cohort.SpeciesIndex, taken.Number, taken.Grams, seconds);
         if (taken.Number >= HalfAFish)
         {
+            Spend(Chore.CatchFish, 1, cohort.SpeciesIndex);
+            Spend(Chore.HarvestFish, taken.Number, cohort.SpeciesIndex);
             Log.Add(seconds, "sell fish", Parts.BasinNames[tank], taken.Grams / UnitConstants.GramsPerKilogram, "kg",
                 $"{taken.Number:0} fish of {taken.MeanGrams:0} g");
         }

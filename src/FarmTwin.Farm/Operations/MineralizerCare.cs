@@ -1,4 +1,5 @@
 using FarmTwin.Engine;
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
@@ -113,6 +114,7 @@ public sealed class MineralizerCare : FarmWork
         MineralizationState state = State.Mineralizers[m];
         double litres = State.Basins.Litres[b];
         double mixed = litres > 0 ? State.Basins.SolidsGrams(b) / litres : 0;
+        Spend(Chore.Decant, 1);
         double clear = MineralizationTank.DecantableLitres(
             Parts.Mineralization, litres, Parts.Basins[b].SurfaceSquareMetres, mixed, state.AirOffHours);
         double residual = MineralizationTank.ResidualGramsPerLitre(Parts.Mineralization, mixed, state.AirOffHours);
@@ -160,6 +162,7 @@ public sealed class MineralizerCare : FarmWork
         double moved = State.Basins.Move(from, to, Math.Min(State.Basins.Litres[from], Room(to)));
         if (moved > LeastMove)
         {
+            Spend(Chore.EmptyHolding, 1);
             Log.Add(seconds, "empty holding tank", name, moved, "L", $"to {Parts.BasinNames[to]}");
         }
     }
@@ -235,6 +238,7 @@ public sealed class MineralizerCare : FarmWork
         books.Post(Door.SludgeCompost, FarmBooks.Water, -litres);
         books.Post(Door.SludgeCompost, FarmBooks.Heat, -FarmBooks.MegajoulesOf(litres, basins.Celsius[basin]));
         basins.Litres[basin] -= litres;
+        Spend(Chore.CarrySludge, 1);
         State.Totals.CompostedSolidsGrams += solids * solidsShare;
         Log.Add(seconds, "sludge to compost", Parts.BasinNames[basin], solids * solidsShare / UnitConstants.GramsPerKilogram, "kg DM",
             $"{litres:0} L of thick sludge; the tank held {mixed:0.0} g/L");

@@ -26,6 +26,12 @@ public sealed class OperationsState
     /// <summary>Day on which each batch is due; not a number while nothing is due.</summary>
     public double[] DueDay { get; }
 
+    /// <summary>Day of the last delivery of fish; not a number before.</summary>
+    public double LastDeliveryDay { get; set; } = double.NaN;
+
+    /// <summary>Last day on which goods were packed and driven to market; not a number before.</summary>
+    public double LastTripDay { get; set; } = double.NaN;
+
     /// <summary>Day on which the filter counted as cycled; not a number before.</summary>
     public double CycledDay { get; set; } = double.NaN;
 
@@ -90,6 +96,8 @@ public sealed class OperationsState
         RationShare = other.RationShare;
         other.Delivered.CopyTo(Delivered, 0);
         other.DueDay.CopyTo(DueDay, 0);
+        LastDeliveryDay = other.LastDeliveryDay;
+        LastTripDay = other.LastTripDay;
         CycledDay = other.CycledDay;
         ChallengesPassed = other.ChallengesPassed;
         ChallengeRuns = other.ChallengeRuns;

@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
@@ -27,6 +28,11 @@ public sealed class PlannedWork : FarmWork
     /// <exception cref="DescriptionException">The event names a part that this farm does not have.</exception>
     public void Apply(PlannedEvent planned, long seconds)
     {
+        if (planned is SetValve or SetHeater or SetRation or SetAir or SetShade or ChangeWater)
+        {
+            Spend(Chore.Adjust, 1);
+        }
+
         switch (planned)
         {
             case SetValve set:

@@ -56,6 +56,12 @@ public sealed record PracticeParameters
     /// <summary>pH up to which a dose of base may lift the water at once: below it next to no ammonia is un-ionized.</summary>
     public required double PHRaisedFreely { get; init; }
 
+    /// <summary>Days between sample weighings.</summary>
+    public required double WeighEveryDays { get; init; }
+
+    /// <summary>Days of daily water tests after fish came or valves were opened.</summary>
+    public required double TestDailyDays { get; init; }
+
     /// <summary>Oxygen below which the clock goes to minutes, mg/L.</summary>
     public required double FineStepOxygen { get; init; }
 
@@ -118,6 +124,8 @@ public sealed record PracticeParameters
             FullRootDryGrams = set.Get("fullRootDryMass", "g/m2"),
             LargestPHRise = set.Get("largestPHRise", "1"),
             PHRaisedFreely = set.Get("pHRaisedFreely", "1"),
+            WeighEveryDays = set.Get("weighEvery", "d"),
+            TestDailyDays = set.Get("testDaily", "d"),
             FineStepOxygen = set.Get("fineStepOxygen", "mg/L"),
             CoarseStepOxygen = set.Get("coarseStepOxygen", "mg/L"),
             RampStopsTan = set.Get("rampStopsTan", "mg N/L"),

@@ -1,5 +1,6 @@
 using FarmTwin.Engine;
 using FarmTwin.Farm.Biofilter;
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Climate;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Equipment;
@@ -35,6 +36,9 @@ internal sealed class FarmDay : IHybridModel
     private readonly MineralizationProcess _mineralization;
     private readonly PlantProcess _plants;
     private readonly BedProcess _beds;
+    private readonly Market _market;
+    private readonly Bookkeeping _bookkeeping;
+    private readonly Rounds _rounds;
     private readonly FeedingWork _feeding;
     private readonly FishTrade _trade;
     private readonly MineralizerCare _mineralizers;
@@ -69,11 +73,14 @@ internal sealed class FarmDay : IHybridModel
         _mineralization = new MineralizationProcess(farm);
         _plants = new PlantProcess(farm);
         _beds = new BedProcess(farm);
+        _market = new Market(farm, log);
+        _bookkeeping = new Bookkeeping(farm);
+        _rounds = new Rounds(farm, log);
         _feeding = new FeedingWork(farm, log);
-        _trade = new FishTrade(farm, log);
+        _trade = new FishTrade(farm, log, _market);
         _mineralizers = new MineralizerCare(farm, log);
         _filters = new FilterCare(farm, log, _mineralizers);
-        _crops = new CropWork(farm, log, _plants);
+        _crops = new CropWork(farm, log, _plants, _market);
         _bedWork = new BedWork(farm, log, _plants);
         _dosing = new DosingWork(farm, log);
         _startUp = new StartUpWork(farm, log, _dosing);
@@ -167,6 +174,7 @@ internal sealed class FarmDay : IHybridModel
                 break;
             case FarmEventKind.MorningRound:
                 _faults.MorningRound(now);
+                _rounds.Morning(now);
                 _startUp.MorningRound(now);
                 _trade.MorningRound(now);
                 _coupling.MorningRound(now, _heat.LargestWatts.Length > 0 ? _heat.LargestWatts[0] : 0);
@@ -409,7 +417,15 @@ internal sealed class FarmDay : IHybridModel
         _plants.EndDay(nursery, FarmWork.DayOf(NowSeconds));
         _crops.DailyLosses();
         _bedWork.EndDay(NowSeconds);
+        _market.EndDay(NowSeconds);
+        _bookkeeping.EndDay();
         _record.Day();
+        if (NowSeconds % (UnitConstants.DaysPerWeek * UnitConstants.SecondsPerDay) == 0)
+        {
+            _bookkeeping.NewWeek();
+            _market.NewWeek(NowSeconds);
+        }
+
         house.NurseryCelsiusHours = 0;
         house.HoursToday = 0;
         house.NaturalMolesToday = 0;

@@ -1,4 +1,5 @@
 using FarmTwin.Farm.Biofilter;
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Climate;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Equipment;
@@ -68,6 +69,9 @@ public sealed class FarmParts
         PressureAtmospheres = OxygenSaturation.PressureAtmospheres(farm.Site.ElevationMetres);
         SourceWater = SourceWaterComposition.Of(farm.SourceWater);
         BedChecks.Check(this);
+        ChoreTimes = ChoreTimes.From(library.Set("processes", "labour"));
+        Products = new Products(SpeciesNames, CropNames, farm.Prices, [.. library.Names("fish"), .. library.Names("crops")]);
+        Accounts = new Accounts(this);
     }
 
     /// <summary>The description.</summary>
@@ -216,6 +220,14 @@ public sealed class FarmParts
     private int CropIndex(string name) => Array.IndexOf(CropNames, name) is >= 0 and var index
         ? index
         : throw new DescriptionException($"There is no crop '{name}'. There are: {string.Join(", ", CropNames)}.");
+    /// <summary>Minutes of a person by chore.</summary>
+    public ChoreTimes ChoreTimes { get; }
+
+    /// <summary>What the farm sells.</summary>
+    public Products Products { get; }
+
+    /// <summary>The accounts of its money.</summary>
+    public Accounts Accounts { get; }
 
     /// <summary>The number of a basin.</summary>
     public int BasinIndex(string name) => Array.IndexOf(BasinNames, name) is >= 0 and var index

@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Fish;
 using FarmTwin.Farm.Ledgers;
@@ -37,6 +38,9 @@ public sealed class FarmState
         Growing = new GrowingState(parts);
         Operations = new OperationsState(parts);
         Equipment = new EquipmentState(parts, valves);
+        Labour = new LabourState(parts.Products.Count);
+        Trade = new TradeState(parts.Products.Count);
+        Money = new MoneyState(parts.Accounts);
     }
 
     /// <summary>Bodies of water.</summary>
@@ -83,6 +87,14 @@ public sealed class FarmState
 
     /// <summary>Faults of the season, in the order in which they began.</summary>
     public List<Fault> Faults { get; } = [];
+    /// <summary>Hours that people spent.</summary>
+    public LabourState Labour { get; }
+
+    /// <summary>Goods offered and sold.</summary>
+    public TradeState Trade { get; }
+
+    /// <summary>Money.</summary>
+    public MoneyState Money { get; }
 
     /// <summary>Takes over another's state.</summary>
     public void CopyFrom(FarmState other)
@@ -119,5 +131,9 @@ public sealed class FarmState
         {
             Faults.Add(fault.Clone());
         }
+
+        Labour.CopyFrom(other.Labour);
+        Trade.CopyFrom(other.Trade);
+        Money.CopyFrom(other.Money);
     }
 }

@@ -1,6 +1,7 @@
 using FarmTwin.Engine;
 using FarmTwin.Engine.Chance;
 using FarmTwin.Farm.Biofilter;
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Climate;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Equipment;
@@ -136,6 +137,7 @@ public sealed class Season
         FishProcess.AddStocks(_farm, stocks);
         PhosphatePrecipitation.AddStocks(_farm, stocks);
         _day.Plants.AddStocks(stocks);
+        Market.AddStocks(_farm, stocks);
     }
 
     private void Fill()

@@ -1,4 +1,5 @@
 using FarmTwin.Engine;
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Fish;
@@ -45,6 +46,7 @@ public sealed class SeasonRecord
         AddBedColumns();
         AddFlowColumns();
         AddHourColumns();
+        Weeks = new WeekRecord(farm);
         Days = new Recorder([.. _columns.Select(c => c.Recorded)], (int)farm.Parts.Farm.LengthDays + 1);
         Hours = new Recorder([.. _hourColumns.Select(c => c.Recorded)], ((int)farm.Parts.Farm.LengthDays * 24) + 1);
         _stepColumns = [.. Enumerable.Range(0, _columns.Count)
@@ -59,6 +61,9 @@ public sealed class SeasonRecord
 
     /// <summary>A row a day.</summary>
     public Recorder Days { get; }
+
+    /// <summary>A row a week.</summary>
+    public WeekRecord Weeks { get; }
 
     /// <summary>A row an hour.</summary>
     public Recorder Hours { get; }
@@ -127,6 +132,10 @@ public sealed class SeasonRecord
         }
 
         Days.CloseRow();
+        if (Days.RowCount % UnitConstants.DaysPerWeek == 0)
+        {
+            Weeks.Close();
+        }
     }
 
     /// <summary>Takes over another record.</summary>
@@ -134,6 +143,7 @@ public sealed class SeasonRecord
     {
         ArgumentNullException.ThrowIfNull(other);
         Days.CopyFrom(other.Days);
+        Weeks.CopyFrom(other.Weeks);
         Hours.CopyFrom(other.Hours);
         Faults.CopyFrom(other.Faults);
         other._marks.CopyTo(_marks, 0);
@@ -311,6 +321,14 @@ public sealed class SeasonRecord
         Sum("electricity_kWh", "kWh", () => state.Totals.PumpKilowattHours + state.Totals.BlowerKilowattHours
             + state.Totals.LampKilowattHours + state.Totals.NurseryKilowattHours);
         Mean("exchange_L_per_h", "L/h", () => state.ValveFlow.Length > 0 ? _farm.Running.ExchangeOf(0) : 0);
+        Sum("work_h", "h", () => state.Labour.Hours);
+        if (_farm.Parts.Farm.Prices is not null)
+        {
+            Sum("income", "money", () => state.Money.Ledger.TotalIn);
+            Sum("costs", "money", () => state.Money.Ledger.TotalOut);
+            Instant("cash", "money", () => state.Money.Cash);
+        }
+
     }
 
     private void AddHourColumns()

@@ -23,22 +23,31 @@ public sealed record LedgerSummary(
         var ledgers = new Dictionary<string, LedgerSummary>(StringComparer.Ordinal);
         for (int l = 0; l < FarmBooks.Count; l++)
         {
-            Ledger ledger = season.State.Books[l];
-            var doors = new Dictionary<string, DoorFlow>(StringComparer.Ordinal);
-            for (int door = 0; door < Door.Names.Length; door++)
-            {
-                var flow = new DoorFlow(ledger.TotalInBy(door), ledger.TotalOutBy(door));
-                if (flow.In != 0 || flow.Out != 0)
-                {
-                    doors.Add(DoorFlow.Key(door), flow);
-                }
-            }
+            ledgers.Add(FarmBooks.Names[l], Of(season.State.Books[l], FarmBooks.Units[l], closing[l]));
+        }
 
-            ledgers.Add(FarmBooks.Names[l], new LedgerSummary(
-                FarmBooks.Units[l], ledger.OpeningStock, ledger.TotalIn, ledger.TotalOut, closing[l], ledger.ClosureError(closing[l]), doors));
+        ledgers.Add("labour", Of(season.State.Labour.Ledger, "h", season.State.Labour.ClosingHours(season.Parts.ChoreTimes)));
+        if (season.Parts.Farm.Prices is not null)
+        {
+            ledgers.Add("money", Of(season.State.Money.Ledger, season.Parts.Farm.Currency, season.State.Money.Cash));
         }
 
         return ledgers;
+    }
+
+    private static LedgerSummary Of(Ledger ledger, string unit, double closing)
+    {
+        var doors = new Dictionary<string, DoorFlow>(StringComparer.Ordinal);
+        for (int door = 0; door < ledger.Doors.Length; door++)
+        {
+            var flow = new DoorFlow(ledger.TotalInBy(door), ledger.TotalOutBy(door));
+            if (flow.In != 0 || flow.Out != 0)
+            {
+                doors.Add(DoorFlow.Key(ledger.Doors[door]), flow);
+            }
+        }
+
+        return new LedgerSummary(unit, ledger.OpeningStock, ledger.TotalIn, ledger.TotalOut, closing, ledger.ClosureError(closing), doors);
     }
 }
 
@@ -48,10 +57,11 @@ public sealed record LedgerSummary(
 public sealed record DoorFlow(double In, double Out)
 {
     /// <summary>The door's name as a key: "source water" is sourceWater.</summary>
-    /// <param name="door">A constant of <see cref="Door"/>.</param>
-    public static string Key(int door)
+    /// <param name="name">The name.</param>
+    public static string Key(string name)
     {
-        string[] words = Door.Names[door].Split(' ');
+        ArgumentNullException.ThrowIfNull(name);
+        string[] words = name.Split(' ');
         return words[0] + string.Concat(words.Skip(1).Select(w => char.ToUpperInvariant(w[0]) + w[1..]));
     }
 }

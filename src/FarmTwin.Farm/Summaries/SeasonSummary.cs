@@ -47,6 +47,15 @@ public sealed record SeasonSummary
     /// <summary>Backups by name.</summary>
     public required IReadOnlyDictionary<string, BackupSummary> Backups { get; init; }
 
+    /// <summary>People's hours.</summary>
+    public required LabourSummary Labour { get; init; }
+
+    /// <summary>Sales by product.</summary>
+    public required IReadOnlyDictionary<string, SalesSummary> Sales { get; init; }
+
+    /// <summary>Money; null where the scenario states no prices.</summary>
+    public required MoneySummary? Money { get; init; }
+
     /// <summary>Ledgers by name.</summary>
     public required IReadOnlyDictionary<string, LedgerSummary> Ledgers { get; init; }
 
@@ -80,6 +89,9 @@ public sealed record SeasonSummary
             Energy = EnergyFigures.Of(season, record, library),
             Faults = FaultFigures.Of(season),
             Backups = FaultFigures.BackupsOf(season),
+            Labour = LabourFigures.Of(season),
+            Sales = MoneyFigures.Sales(season),
+            Money = MoneyFigures.Of(season),
             Ledgers = ledgers,
             Findings = [],
         };

@@ -9,9 +9,10 @@ namespace FarmTwin.Reports.Plots;
 /// <param name="LastDay">Last day on the axis.</param>
 /// <param name="Panels">One or more panels over one time axis.</param>
 /// <param name="Events">Thin labelled verticals.</param>
+/// <param name="Data">Table with its numbers.</param>
 public sealed record Figure(
     string Name, string Title, string Subtitle, string Alternative, DateOnly Start, double LastDay,
-    IReadOnlyList<FigurePanel> Panels, IReadOnlyList<FigureEvent> Events);
+    IReadOnlyList<FigurePanel> Panels, IReadOnlyList<FigureEvent> Events, string Data = "days.csv");
 
 /// <summary>A panel with its own vertical axis.</summary>
 /// <param name="Axis">Quantity and unit, shown at the axis.</param>
@@ -56,6 +57,6 @@ public sealed record FigureEntry(string Name, string Title, string Subtitle, str
     {
         ArgumentNullException.ThrowIfNull(figure);
         return new FigureEntry(
-            figure.Name, figure.Title, figure.Subtitle, figure.Alternative, $"plots/{figure.Name}.png", $"plots/{figure.Name}.svg", "days.csv");
+            figure.Name, figure.Title, figure.Subtitle, figure.Alternative, $"plots/{figure.Name}.png", $"plots/{figure.Name}.svg", figure.Data);
     }
 }

@@ -9,7 +9,7 @@ namespace FarmTwin.Reports.Plots;
 public sealed class SeasonFigures
 {
     /// <summary>Names of all figures that a season may have.</summary>
-    public static readonly IReadOnlyList<string> Names = ["biomass", "nitrate", "yield", "tan-nitrite", "oxygen", "temperature", "ph"];
+    public static readonly IReadOnlyList<string> Names = ["biomass", "nitrate", "yield", "tan-nitrite", "oxygen", "temperature", "ph", "work", "cash"];
 
     private readonly Season _season;
     private readonly SeasonSummary _summary;
@@ -29,7 +29,7 @@ public sealed class SeasonFigures
         Mark(summary.Fish.FirstDeliveryDay, "first fish");
         Mark(summary.Water.OpenedDay, "valves opened");
         Mark(summary.Water.CoupledDay is { } day && day != summary.Water.OpenedDay ? day : null, "fully coupled");
-        Mark(summary.Fish.FirstSaleDay, "first sale");
+        Mark(summary.Fish.FirstSaleDay, "first fish sold");
     }
 
     /// <summary>Every figure that the season has data for; none for a season of less than two days.</summary>
@@ -47,6 +47,7 @@ public sealed class SeasonFigures
             : [.. new[]
             {
                 figures.Biomass(), figures.Nitrate(), figures.Yield(), figures.Nitrogen(), figures.Oxygen(), figures.Temperature(), figures.Acidity(),
+                BusinessFigures.Work(season, summary, figures.Period, figures._keyDates), BusinessFigures.Cash(season, summary, figures.Period, figures._keyDates),
             }.OfType<Figure>()];
     }
 

@@ -41,6 +41,7 @@ public sealed class ScreenPage
         page.Water();
         page.Solids();
         page.Energy();
+        page.Business();
         page.Dates();
         page.Ledgers();
         page.Findings(folder is null ? 0 : 1);
@@ -139,6 +140,26 @@ public sealed class ScreenPage
             : string.Join(", ", energy.Heaters.Select(h => $"{h.Key} {Amount(h.Value)} of {h.Value.FuelName}"));
         Row("Energy", $"{(fuels.Length > 0 ? heaters : "no fuel")}; power {energy.KWh:0} kWh; CO2 of fuel {Mass(energy.FuelCarbonDioxideKg)}");
         Row(string.Empty, $"the same heat: {energy.SameHeatByResistanceKWh:0} kWh by resistance, {energy.SameHeatByHeatPumpKWh:0} by heat pump");
+    }
+
+    private void Business()
+    {
+        LabourSummary labour = _summary.Labour;
+        IEnumerable<string> areas = labour.HoursByArea.Where(a => a.Value > 0).OrderByDescending(a => a.Value).Select(a => $"{a.Key} {a.Value / labour.Hours:0%}");
+        Row("Work", $"{labour.Hours:0} h ({string.Join(", ", areas)}); a week {Or(labour.OrdinaryWeekHours, "0")}, at most {Or(labour.BusiestWeekHours, "0")} h");
+        if (_summary.Money is not { } money)
+        {
+            return;
+        }
+
+        Row($"{money.Currency}", $"income {money.Income:0}, costs {money.Costs:0}, margin {money.Margin:0}, after wear {money.MarginAfterWear:0}; "
+            + $"lowest cash {money.LowestCash:0}, day {money.LowestCashDay:0}");
+        string[] costs = [.. money.Products.Where(p => p.Value.CostPerUnit is not null).Take(4)
+            .Select(p => $"{p.Key} {p.Value.CostPerUnit:0.00} / {Or(p.Value.BroughtPerUnit, "0.00")} a {(p.Value.Unit == "kg" ? "kg" : p.Value.Unit.TrimEnd('s'))}")];
+        if (costs.Length > 0)
+        {
+            Row(string.Empty, $"cost / price: {string.Join("; ", costs)}");
+        }
     }
 
     private void Dates()

@@ -27,6 +27,22 @@ public static class SeasonTables
         return text.ToString();
     }
 
+    /// <summary>A row a full week: the day it begins, the week from 1, hours by chore, sales, costs and cash.</summary>
+    public static string Weeks(Season season)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        Recorder weeks = season.Record.Weeks.Weeks;
+        var text = new CsvText();
+        Header(text.Field("week_from").Field("week"), weeks);
+        for (int row = 0; row < weeks.RowCount; row++)
+        {
+            text.Field(Date(season, row * (int)UnitConstants.DaysPerWeek)).Field(row + 1);
+            Values(text, weeks, row);
+        }
+
+        return text.ToString();
+    }
+
     /// <summary>A row an hour: the moment at which the hour ends, hours from the start, and hourly means.</summary>
     public static string Hours(Season season)
     {

@@ -50,6 +50,8 @@ internal sealed class FindingList
             SolidsFindings.Add(list);
             list._area = "supply";
             SupplyFindings.Add(list);
+            list._area = "business";
+            BusinessFindings.Add(list);
         }
 
         return list.Choose();

@@ -1,0 +1,76 @@
+using FarmTwin.Farm.Description;
+
+namespace FarmTwin.Farm.Business;
+
+/// <summary>The goods of a farm by number: its fish, then its crops.</summary>
+/// <remarks>Immutable. A product without a price is given away: it sells without limit for nothing.</remarks>
+public sealed class Products
+{
+    /// <summary>Numbers them.</summary>
+    /// <param name="fish">Names of the species.</param>
+    /// <param name="crops">Names of the crops.</param>
+    /// <param name="prices">Prices by name; null where the farm states none.</param>
+    /// <param name="known">Names that a price may bear although this farm does not make the thing: those of the library.</param>
+    /// <exception cref="DescriptionException">A price names no product, or does not fit what it names.</exception>
+    public Products(IReadOnlyList<string> fish, IReadOnlyList<string> crops, PricesDescription? prices, IReadOnlyList<string> known)
+    {
+        ArgumentNullException.ThrowIfNull(fish);
+        ArgumentNullException.ThrowIfNull(crops);
+        ArgumentNullException.ThrowIfNull(known);
+        Names = [.. fish, .. crops];
+        FishCount = fish.Count;
+        Prices = [.. Names.Select(n => prices?.Products.GetValueOrDefault(n))];
+        foreach ((string name, ProductPrice price) in prices?.Products ?? new Dictionary<string, ProductPrice>())
+        {
+            int index = Array.IndexOf(Names, name);
+            if (index < 0 && known.Contains(name))
+            {
+                continue;
+            }
+
+            if (index < 0)
+            {
+                throw new DescriptionException(
+                    $"prices.products: this farm makes no '{name}'. It makes: {string.Join(", ", Names)}. Name the price after one of them.");
+            }
+
+            if (IsFish(index) && price is not SoldByWeight)
+            {
+                throw new DescriptionException($"prices.products.{name}: fish are sold by weight; write \"do\": \"sell-by-weight\" and a price a kilogram.");
+            }
+        }
+    }
+
+    /// <summary>Names.</summary>
+    public string[] Names { get; }
+
+    /// <summary>Prices; null where none is stated.</summary>
+    public ProductPrice?[] Prices { get; }
+
+    /// <summary>How many products there are.</summary>
+    public int Count => Names.Length;
+
+    /// <summary>How many of them, the first, are fish.</summary>
+    public int FishCount { get; }
+
+    /// <summary>Whether a product is fish.</summary>
+    public bool IsFish(int product) => product < FishCount;
+
+    /// <summary>The product of a crop.</summary>
+    public int OfCrop(int crop) => FishCount + crop;
+
+    /// <summary>The unit in which a product is sold: kg, heads or trays.</summary>
+    public string UnitOf(int product) => Prices[product] switch
+    {
+        SoldByTray => "trays",
+        SoldByHead => "heads",
+        SoldByWeight => "kg",
+        _ => IsFish(product) ? "kg" : "heads",
+    };
+
+    /// <summary>What a lot measures in the unit in which it is sold.</summary>
+    /// <param name="product">The product.</param>
+    /// <param name="pieces">Heads, trays or fish.</param>
+    /// <param name="kilograms">Weight.</param>
+    public double Measure(int product, double pieces, double kilograms) => UnitOf(product) == "kg" ? kilograms : pieces;
+}

@@ -1,0 +1,58 @@
+using FarmTwin.Farm.Business;
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Seasons;
+
+namespace FarmTwin.Farm.Operations;
+
+/// <summary>The work that comes by the calendar: rounds, water tests, sample weighing, calibration, office.</summary>
+public sealed class Rounds : FarmWork
+{
+    private readonly bool _growsCrops;
+    private readonly bool _hasFishLoop;
+
+    /// <summary>Makes it.</summary>
+    public Rounds(FarmContext farm, FarmLog log)
+        : base(farm, log)
+    {
+        _growsCrops = Parts.Crops.Length > 0;
+        _hasFishLoop = Parts.Basins.Any(b => b.Use is BasinUse.FishTank or BasinUse.Filter);
+    }
+
+    /// <summary>Does the round of a morning.</summary>
+    public void Morning(long seconds)
+    {
+        int day = (int)(seconds / UnitConstants.SecondsPerDay);
+        Spend(Chore.DailyRound, 1);
+        Spend(Chore.ScoutCrops, _growsCrops ? 1 : 0);
+        if (_hasFishLoop && (day % UnitConstants.DaysPerWeek == 0 || TestsDaily(day)))
+        {
+            Spend(Chore.TestWater, 1);
+        }
+
+        if (day % UnitConstants.DaysPerWeek == 0)
+        {
+            Spend(Chore.WeeklyRound, 1);
+            Spend(Chore.CalibrateProbes, 1);
+            Spend(Chore.Office, 1);
+        }
+
+        if (day % Parts.Practice.WeighEveryDays == 0)
+        {
+            int tanks = 0;
+            foreach (List<Fish.Cohort> tank in State.Cohorts)
+            {
+                tanks += tank.Count > 0 ? 1 : 0;
+            }
+
+            Spend(Chore.WeighFish, tanks);
+        }
+    }
+
+    // Daily until the filter is cycled, after every delivery of fish, and while the valves are being opened; weekly otherwise.
+    private bool TestsDaily(int day)
+    {
+        OperationsState work = State.Operations;
+        bool ramp = !double.IsNaN(work.OpenedDay) && (double.IsNaN(work.CoupledDay) || day < work.CoupledDay + Parts.Practice.TestDailyDays);
+        return double.IsNaN(work.CycledDay) || ramp || day < work.LastDeliveryDay + Parts.Practice.TestDailyDays;
+    }
+}

@@ -1,0 +1,102 @@
+namespace FarmTwin.Farm.Summaries.Findings;
+
+/// <summary>Hours and money.</summary>
+internal static class BusinessFindings
+{
+    private const double Notable = 0.02;
+
+    public static void Add(FindingList list)
+    {
+        Hours(list);
+        Unsold(list);
+        if (list.Summary.Money is { } money)
+        {
+            Cash(list, money);
+            Margin(list, money);
+            Prices(list, money);
+        }
+    }
+
+    private static void Hours(FindingList list)
+    {
+        LabourSummary labour = list.Summary.Labour;
+        if (labour.BusiestWeek is not { } week || labour.BusiestWeekHours is not { } most)
+        {
+            return;
+        }
+
+        double from = (week - 1) * UnitConstants.DaysPerWeek;
+        string heaviest = string.Join(", ", labour.HoursByChore.OrderByDescending(c => c.Value).Take(3)
+            .Select(c => $"{Words(c.Key)} {c.Value / labour.Hours:0%}"));
+        if (labour.HoursThereAWeek is { } there && most > there)
+        {
+            list.Add(72, $"Week {week} (from {list.Day(from)}) needs {most:0} h of work and {there:0} h are there; {labour.WeeksShort.Count} weeks are short. "
+                + $"Most of it is {heaviest}: fewer boards a week, or help on harvest days.");
+        }
+        else
+        {
+            list.Add(33, $"An ordinary week takes {labour.OrdinaryWeekHours:0} h of work, the busiest {most:0} h (week {week}, from {list.Day(from)}); "
+                + $"most of it is {heaviest}.");
+        }
+    }
+
+    private static void Unsold(FindingList list)
+    {
+        foreach ((string name, SalesSummary sales) in list.Summary.Sales)
+        {
+            if (sales.Unsold > Notable * sales.Offered)
+            {
+                int first = sales.UnsoldByWeek.ToList().FindIndex(u => u > 0);
+                string since = first < 0 ? "at the end" : $"from {list.Day(first * UnitConstants.DaysPerWeek)} on";
+                list.Add(66, $"{sales.Unsold:0} of {sales.Offered:0} {sales.Unit} of {name} found no buyer in time and went to compost, {since}: "
+                    + "sow less for those weeks, or find another buyer before they are sown.");
+            }
+        }
+
+        (double start, double last, int times) = list.Span("fish not wanted");
+        if (times > 0)
+        {
+            list.Add(64, $"Fish that were ready stayed in their tanks because the week's demand was met, {times} times from {list.Day(start)} to {list.Day(last)}: "
+                + "they eat on and the tank fills; find buyers before stocking.");
+        }
+    }
+
+    private static void Cash(FindingList list, MoneySummary money)
+    {
+        if (money.LowestCash < 0)
+        {
+            list.Add(84, $"Cash falls below nothing and is lowest on {list.Day(money.LowestCashDay)} at {Amount(money.LowestCash, money)}: "
+                + $"bring {Amount(-money.LowestCash, money)} more, and a reserve on top.");
+        }
+        else
+        {
+            list.Add(52, $"Cash is lowest on {list.Day(money.LowestCashDay)} at {Amount(money.LowestCash, money)}, from {Amount(money.OpeningCash, money)} at the start.");
+        }
+    }
+
+    private static void Margin(FindingList list, MoneySummary money)
+    {
+        string hour = money.EarnedPerHour is { } earned ? $"; an hour of work earned {earned:0.00} {money.Currency}" : string.Empty;
+        list.Add(money.MarginAfterWear < 0 ? 70 : 51, $"In {list.Summary.Days:0} days the farm sold for {Amount(money.Income, money)} and spent {Amount(money.Costs, money)}: "
+            + $"a margin of {Amount(money.Margin, money)}, {Amount(money.MarginAfterWear, money)} after wear{hour}.");
+    }
+
+    private static void Prices(FindingList list, MoneySummary money)
+    {
+        foreach ((string name, UnitCost unit) in money.Products)
+        {
+            if (unit.CostPerUnit is { } cost && unit.BroughtPerUnit is { } brought && brought < cost && list.Summary.Sales[name].FirstSaleDay is { } first)
+            {
+                string one = unit.Unit == "kg" ? "kilogram" : unit.Unit.TrimEnd('s');
+                list.Add(61, $"A {one} of {name} cost {cost:0.00} {money.Currency} to make, {unit.DirectCostPerUnit:0.00} of it by itself, and brought {brought:0.00} "
+                    + $"(sold from {list.Day(first)} on): " + (brought < unit.DirectCostPerUnit
+                        ? "it does not even pay what it alone takes."
+                        : "it pays what it alone takes, but not its share of what the farm costs anyway."));
+            }
+        }
+    }
+
+    private static string Amount(double amount, MoneySummary money) => $"{amount:0} {money.Currency}";
+
+    private static string Words(string key) => string.Concat(key.Select(c => char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : $"{c}"));
+}
