@@ -206,6 +206,15 @@ public sealed class FarmParts
     /// <summary>What a litre of source water carries.</summary>
     public SourceWaterComposition SourceWater { get; }
 
+    /// <summary>Minutes of a person by chore.</summary>
+    public ChoreTimes ChoreTimes { get; }
+
+    /// <summary>What the farm sells.</summary>
+    public Products Products { get; }
+
+    /// <summary>The accounts of its money.</summary>
+    public Accounts Accounts { get; }
+
     /// <summary>The beds that a planting of a crop fills.</summary>
     public int[] BedsOf(int crop, PlantingDescription planting)
     {
@@ -220,14 +229,6 @@ public sealed class FarmParts
     private int CropIndex(string name) => Array.IndexOf(CropNames, name) is >= 0 and var index
         ? index
         : throw new DescriptionException($"There is no crop '{name}'. There are: {string.Join(", ", CropNames)}.");
-    /// <summary>Minutes of a person by chore.</summary>
-    public ChoreTimes ChoreTimes { get; }
-
-    /// <summary>What the farm sells.</summary>
-    public Products Products { get; }
-
-    /// <summary>The accounts of its money.</summary>
-    public Accounts Accounts { get; }
 
     /// <summary>The number of a basin.</summary>
     public int BasinIndex(string name) => Array.IndexOf(BasinNames, name) is >= 0 and var index

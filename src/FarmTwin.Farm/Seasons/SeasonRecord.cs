@@ -328,7 +328,6 @@ public sealed class SeasonRecord
             Sum("costs", "money", () => state.Money.Ledger.TotalOut);
             Instant("cash", "money", () => state.Money.Cash);
         }
-
     }
 
     private void AddHourColumns()
