@@ -12,6 +12,9 @@ public static class UnitConstants
     /// <summary>Seconds in an hour.</summary>
     public const double SecondsPerHour = 3600;
 
+    /// <summary>Seconds in a minute.</summary>
+    public const long SecondsPerMinute = 60;
+
     /// <summary>Seconds in a day.</summary>
     public const long SecondsPerDay = 86400;
 

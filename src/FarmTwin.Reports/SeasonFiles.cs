@@ -27,6 +27,11 @@ public static class SeasonFiles
         Text("days.csv", SeasonTables.Days(season));
         Text("weeks.csv", SeasonTables.Weeks(season));
         Text("events.csv", SeasonTables.Events(season));
+        if (summary.Alarms is { } alarms)
+        {
+            Text("alarms.csv", SeasonTables.Alarms(alarms));
+        }
+
         if (hourly)
         {
             Text("hours.csv", SeasonTables.Hours(season));
@@ -67,6 +72,7 @@ public static class SeasonFiles
     private static void Clear(string folder)
     {
         File.Delete(Path.Combine(folder, "hours.csv"));
+        File.Delete(Path.Combine(folder, "alarms.csv"));
         File.Delete(Path.Combine(folder, "figures.json"));
         string plots = Path.Combine(folder, "plots");
         if (!Directory.Exists(plots))

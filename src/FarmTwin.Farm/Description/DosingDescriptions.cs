@@ -120,6 +120,10 @@ public sealed record HoldPH : DosingDescription
     [Input("downTo", "Dosed down to this", Unit = "1", Low = 5, High = 9)]
     public required double DownToPH { get; init; }
 
+    /// <summary>The pH probe that a doser goes by; a hand test when left out.</summary>
+    [Input("byProbe", "The pH probe that an automatic doser goes by; a hand test when left out", Of = "probes")]
+    public string? ByProbe { get; init; }
+
     /// <summary>Largest fall of alkalinity by one dose, mg/L as CaCO3.</summary>
     [Input("mostPerDose", "Largest fall of alkalinity by one dose", Unit = "mg/L as CaCO3", Low = 0.1, High = 200)]
     public double MostPerDose { get; init; } = 20;

@@ -116,6 +116,22 @@ public sealed record FarmDescription
     [Input("stocking", "Batches of fish: when, how many, into which tank, sold how")]
     public IReadOnlyDictionary<string, StockingDescription> Stocking { get; init; } = new Dictionary<string, StockingDescription>();
 
+    /// <summary>Probes by name.</summary>
+    [Input("probes", "Probes that read the water and the air")]
+    public IReadOnlyDictionary<string, ProbeDescription> Probes { get; init; } = new Dictionary<string, ProbeDescription>();
+
+    /// <summary>Alarms by name.</summary>
+    [Input("alarms", "Alarms on probes; what is left out of one is taken from the library's defaults")]
+    public IReadOnlyDictionary<string, AlarmDescription> Alarms { get; init; } = new Dictionary<string, AlarmDescription>();
+
+    /// <summary>The alarm box.</summary>
+    [Input("alarmBox", "The box that sounds alarms, phones them out and closes the coupling valve")]
+    public AlarmBoxDescription AlarmBox { get; init; } = new();
+
+    /// <summary>People by name.</summary>
+    [Input("people", "Who is on the farm when, and who is phoned; where nobody is described, work and alarms are seen to every morning")]
+    public IReadOnlyDictionary<string, PersonDescription> People { get; init; } = new Dictionary<string, PersonDescription>();
+
     /// <summary>Dated events by name.</summary>
     [Input("plan", "Single dated events")]
     public IReadOnlyDictionary<string, PlannedEvent> Plan { get; init; } = new Dictionary<string, PlannedEvent>();

@@ -27,6 +27,10 @@ public sealed record FeedingDescription
     [Input("heedWater", "Whether whoever feeds tests the water and cuts or withholds feed when it is bad")]
     public bool HeedWater { get; init; } = true;
 
+    /// <summary>Whether a feeder gives the meals.</summary>
+    [Input("byFeeder", "Whether a feeder gives the meals, so that nobody need be on site")]
+    public bool ByFeeder { get; init; }
+
     /// <summary>Days over which the ration of newly stocked fish rises to full.</summary>
     [Input("settleIn", "Time over which the ration of new fish rises to full", Unit = "d", Low = 0, High = 90)]
     public double SettleInDays { get; init; } = 14;

@@ -281,6 +281,10 @@ public sealed record WaterHeaterDescription
     [Input("hold", "Water temperature that it holds", Unit = "°C", Low = 0, High = 40)]
     public required double HoldCelsius { get; init; }
 
+    /// <summary>The temperature probe that its thermostat reads; a true thermostat when left out.</summary>
+    [Input("thermostat", "The temperature probe in its basin that its thermostat reads; a true thermostat when left out", Of = "probes")]
+    public string? Thermostat { get; init; }
+
     /// <summary>Fuel.</summary>
     [Input("fuel", "Fuel", LibraryFolder = "fuels")]
     public string Fuel { get; init; } = "propane";

@@ -66,7 +66,11 @@ public sealed class CouplingWork : FarmWork
         }
 
         double megajoules = State.Totals.WaterHeatMegajoules - state.HeaterMegajoulesMark;
-        if (state.RampStep >= 0 && double.IsNaN(state.CoupledDay))
+        if (State.Alarms.ClosedSinceSeconds >= 0)
+        {
+            // The alarm box holds the valve closed.
+        }
+        else if (state.RampStep >= 0 && (state.RampsAgain || double.IsNaN(state.CoupledDay)))
         {
             Ramp(seconds, heaterLimitWatts - (megajoules * 1e6 / UnitConstants.SecondsPerDay));
         }
@@ -80,6 +84,37 @@ public sealed class CouplingWork : FarmWork
 
         state.FishCelsiusYesterday = FishCelsius();
         state.HeaterMegajoulesMark = State.Totals.WaterHeatMegajoules;
+    }
+
+    /// <summary>Closes the valve because of an alarm; the alarm box then holds it.</summary>
+    public void CloseForAlarm(long seconds, string alarm)
+    {
+        if (_plan is null || State.Alarms.ClosedSinceSeconds >= 0 || State.ValveFlow[_valve] <= 0)
+        {
+            return;
+        }
+
+        Log.Add(seconds, "decouple", _plan.Valve, State.ValveFlow[_valve], "L/h stopped", $"the alarm box closed the valve: {alarm}");
+        State.ValveFlow[_valve] = 0;
+        State.Alarms.ClosedSinceSeconds = seconds;
+        State.Alarms.Closings++;
+    }
+
+    /// <summary>Opens the valve again by the ramp, from a share of the fish loop's water a day on.</summary>
+    public void ReopenAfterAlarm(long seconds, double fromSharePerDay)
+    {
+        OperationsState state = State.Operations;
+        double days = DayOf(seconds - State.Alarms.ClosedSinceSeconds);
+        State.Alarms.ClosedSinceSeconds = -1;
+        int from = 0;
+        while (from < _plan!.RampShares.Count && _plan.RampShares[from] < fromSharePerDay)
+        {
+            from++;
+        }
+
+        state.RampStep = double.IsNaN(state.CoupledDay) ? Math.Min(state.RampStep, from) : from;
+        state.RampsAgain = true;
+        Log.Add(seconds, "couple again", _plan.Valve, days, "days closed", "all alarms were acknowledged and have been normal long enough; the ramp takes up again");
     }
 
     private void Open(long seconds, CouplingGates refused)
@@ -146,7 +181,8 @@ public sealed class CouplingWork : FarmWork
 
         if (flow >= _plan.FullFlowLitresPerHour - WithinFlow)
         {
-            state.CoupledDay = day;
+            state.CoupledDay = double.IsNaN(state.CoupledDay) ? day : state.CoupledDay;
+            state.RampsAgain = false;
             Log.Add(seconds, "fully coupled", _plan.Valve, flow, "L/h", $"{day - Math.Floor(state.OpenedDay):0} days after the first opening");
         }
     }

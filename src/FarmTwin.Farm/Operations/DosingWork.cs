@@ -32,11 +32,7 @@ public sealed class DosingWork : FarmWork
     public void Check(int rule, long seconds)
     {
         DosingDescription dosing = _rules[rule];
-        double day = DayOf(seconds);
-        bool opened = !double.IsNaN(State.Operations.OpenedDay);
-        bool coupled = !double.IsNaN(State.Operations.CoupledDay);
-        if (day < dosing.FromDay || day > (dosing.UntilDay ?? double.PositiveInfinity)
-            || (dosing.EndsWhenOpened && opened) || (dosing.EndsWhenCoupled && coupled) || (dosing.BeginsWhenCoupled && !coupled))
+        if (!IsInForce(rule, seconds))
         {
             return;
         }
@@ -67,6 +63,17 @@ public sealed class DosingWork : FarmWork
             Drip(basin, supplement, grams, seconds);
             Log.Add(seconds, "dose", _names[rule], grams, "g", $"{supplement.Title} into {dosing.Basin}; the test read {value:0.##}");
         }
+    }
+
+    /// <summary>Whether a rule is in force: within its days, and with the valves as it wants them.</summary>
+    public bool IsInForce(int rule, long seconds)
+    {
+        DosingDescription dosing = _rules[rule];
+        double day = DayOf(seconds);
+        bool opened = !double.IsNaN(State.Operations.OpenedDay);
+        bool coupled = !double.IsNaN(State.Operations.CoupledDay);
+        return day >= dosing.FromDay && day <= (dosing.UntilDay ?? double.PositiveInfinity)
+            && !(dosing.EndsWhenOpened && opened) && !(dosing.EndsWhenCoupled && coupled) && (!dosing.BeginsWhenCoupled || coupled);
     }
 
     /// <summary>Lets a supplement drip into a basin over the hours of practice.</summary>
@@ -150,7 +157,7 @@ public sealed class DosingWork : FarmWork
             case KeepElement element:
                 return Below(Loops.MilligramsPerLitre(basin, SubstanceOf(element.Element)), element.AtMilligramsPerLitre, element.UpToMilligramsPerLitre);
             case HoldPH hold:
-                double pH = State.Basins.PH[basin];
+                double pH = hold.ByProbe is { } probe ? ReadingOf(probe, State.Basins.PH[basin]) : State.Basins.PH[basin];
                 double held = Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin]);
 
                 // At the carbon dioxide that the air sets, alkalinity goes with ten to the pH.
@@ -163,6 +170,10 @@ public sealed class DosingWork : FarmWork
 
         static (double Value, double Want) Below(double value, double floor, double upTo) => (value, value < floor ? upTo - value : 0);
     }
+
+    // A doser believes its probe; before the first sample it goes by the water.
+    private double ReadingOf(string probe, double unread) =>
+        State.Probes.Reading[Parts.Alarms.ProbeIndex(probe)] is var reading && double.IsNaN(reading) ? unread : reading;
 
     private static int SubstanceOf(KeptElement element) => element switch
     {

@@ -59,4 +59,16 @@ public enum FarmEventKind
 
     /// <summary>A backup has run out; arguments as for its start.</summary>
     BackupRunsOut,
+
+    /// <summary>Alarms were raised or have returned.</summary>
+    AlarmChange,
+
+    /// <summary>The box calls; argument 0 is the place in the phone tree, argument 1 the round.</summary>
+    AlarmCall,
+
+    /// <summary>Whoever is on site looks at the box.</summary>
+    AlarmLook,
+
+    /// <summary>A person who was called arrives; argument 0 is the person.</summary>
+    AlarmArrival,
 }

@@ -89,7 +89,8 @@ public sealed class FeedingWork : FarmWork
             || water.OxygenMilligramsPerLitre < practice.FeedHalvedOxygen ? 0.5 : 1;
     }
 
-    private double HeedAt(int basin) =>
+    // Whoever has seen an alarm of oxygen, heat or pH does not feed while it stands.
+    private double HeedAt(int basin) => State.Alarms.FeedStopped ? 0 :
         Heed(FishProcess.WaterOf(State.Basins, basin), State.Basins.MilligramsPerLitre(basin, Substance.Tan));
 
     // What is offered when the water is good.

@@ -71,6 +71,9 @@ public sealed class OperationsState
     /// <summary>Times that the ramp was broken off.</summary>
     public int RampAborts { get; set; }
 
+    /// <summary>Whether the ramp runs again after an alarm had closed the valve.</summary>
+    public bool RampsAgain { get; set; }
+
     /// <summary>Day on which a broken-off ramp may go on.</summary>
     public double RampResumeDay { get; set; }
 
@@ -111,6 +114,7 @@ public sealed class OperationsState
         OpenedDay = other.OpenedDay;
         CoupledDay = other.CoupledDay;
         RampAborts = other.RampAborts;
+        RampsAgain = other.RampsAgain;
         RampResumeDay = other.RampResumeDay;
         FishCelsiusYesterday = other.FishCelsiusYesterday;
         HeaterMegajoulesMark = other.HeaterMegajoulesMark;

@@ -68,6 +68,9 @@ public sealed class PlannedWork : FarmWork
             case SetWaterHeight set:
                 _beds.SetWaterHeight(Index(Parts.BedNames, set.Bed, "media bed"), set.BelowSurfaceMetres, seconds);
                 break;
+            case ProbeDrifts drifts:
+                LetDrift(drifts, seconds);
+                break;
             case ChangeWater change:
                 Change(change, seconds);
                 break;
@@ -115,6 +118,21 @@ public sealed class PlannedWork : FarmWork
         }
 
         Log.Add(seconds, "change water", change.Basin, litres, "L", change.To is null ? "to a soil crop, out of the farm" : $"to {change.To}");
+    }
+
+    private void LetDrift(ProbeDrifts drifts, long seconds)
+    {
+        Alarms.ProbeState probes = State.Probes;
+        int probe = Parts.Alarms.ProbeIndex(drifts.Probe);
+        Alarms.ProbeQuantity quantity = Parts.Alarms.Quantities[probe];
+        double perDay = drifts.PerDay(quantity);
+        const double daysPerWeek = 7;
+        probes.Stuck[probe] = drifts.Stuck;
+        probes.ExtraPerWeek[probe] = perDay * daysPerWeek;
+        probes.ExtraSinceSeconds[probe] = seconds;
+        string unit = Alarms.ProbeQuantities.DifferenceUnit(quantity);
+        Log.Add(seconds, "probe goes wrong", drifts.Probe, perDay, unit == "1" ? "a day" : $"{unit} a day",
+            drifts.Stuck ? "its reading stands still" : "it drifts away");
     }
 
     private Supplement Known(string name) => Parts.Supplements.TryGetValue(name, out Supplement? supplement)

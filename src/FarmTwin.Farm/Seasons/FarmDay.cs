@@ -1,4 +1,6 @@
 using FarmTwin.Engine;
+using FarmTwin.Engine.Chance;
+using FarmTwin.Farm.Alarms;
 using FarmTwin.Farm.Biofilter;
 using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Climate;
@@ -14,7 +16,7 @@ using FarmTwin.Farm.Water;
 namespace FarmTwin.Farm.Seasons;
 
 /// <summary>The farm as the clock sees it: one step of the continuous state, and the events of the day. Every process is listed here, once.</summary>
-internal sealed class FarmDay : IHybridModel
+internal sealed class FarmDay : IHybridModel, IGuardedModel
 {
     private const long FineStepSeconds = 60;
     private const long FineHoldSeconds = 1800;
@@ -50,12 +52,16 @@ internal sealed class FarmDay : IHybridModel
     private readonly CouplingWork _coupling;
     private readonly FaultWork _faults;
     private readonly PlannedWork _planned;
+    private readonly ProbeProcess _probes;
+    private readonly AlarmWork _alarms;
+    private readonly Chores _chores;
+    private readonly Thermostats _thermostats;
     private readonly PlannedEvent[] _events;
     private readonly int[] _throttle;
     private readonly double[] _oxygenBefore;
     private readonly long _longest;
 
-    public FarmDay(FarmContext farm, FarmLog log, HouseProcess house, SeasonRecord record)
+    public FarmDay(FarmContext farm, FarmLog log, HouseProcess house, SeasonRecord record, RandomStreams streams)
     {
         _farm = farm;
         _log = log;
@@ -87,6 +93,10 @@ internal sealed class FarmDay : IHybridModel
         _coupling = new CouplingWork(farm, log, _trade);
         _faults = new FaultWork(farm, log, new BackupWork(farm, log));
         _planned = new PlannedWork(farm, log, _dosing, _trade, _faults, _bedWork);
+        _probes = new ProbeProcess(farm, streams);
+        _alarms = new AlarmWork(farm, log, _probes, _coupling);
+        _chores = new Chores(farm, log, _alarms.People, _dosing);
+        _thermostats = new Thermostats(farm, _probes);
         _record = record;
         _events = [.. parts.Farm.Plan.Values];
         string[] filters = parts.FilterNames;
@@ -97,7 +107,7 @@ internal sealed class FarmDay : IHybridModel
 
     public long LongestStepSeconds => _farm.State.Operations.FineUntilSeconds > NowSeconds || PowerAirOrFlowIsOff()
         ? Math.Min(FineStepSeconds, _longest)
-        : _longest;
+        : Math.Min(_probes.LongestStepSeconds(), _longest);
 
     public long NowSeconds { get; set; }
 
@@ -113,6 +123,9 @@ internal sealed class FarmDay : IHybridModel
 
     public HouseProcess House => _house;
 
+    /// <summary>The one guard is the alarm box's: how much of it nobody has been told yet.</summary>
+    public double GuardValue(int guard) => _farm.State.Alarms.Changes.Count;
+
     private readonly SeasonRecord _record;
 
     /// <summary>One step of everything that flows.</summary>
@@ -123,6 +136,7 @@ internal sealed class FarmDay : IHybridModel
         FlowNetwork network = _farm.Network;
         step.Open(fromSeconds, toSeconds);
         _farm.Running.Refresh(fromSeconds);
+        _probes.Begin();
         _farm.ClearDemands();
         _farm.Warmth.Refresh(state.Basins);
         _farm.Chemistry.Refresh(state.Basins);
@@ -157,13 +171,18 @@ internal sealed class FarmDay : IHybridModel
         _mineralization.Release();
         _air.SolveCarbon(_balance);
 
-        Commit();
+        Commit(fromSeconds);
     }
 
     public void Fire(in CalendarEntry entry, Simulation simulation)
     {
         long now = entry.TimeSeconds;
         NowSeconds = now;
+        if (_chores.IsMissed((FarmEventKind)entry.Kind, entry.Argument0, now))
+        {
+            return;
+        }
+
         switch ((FarmEventKind)entry.Kind)
         {
             case FarmEventKind.Midnight:
@@ -177,6 +196,7 @@ internal sealed class FarmDay : IHybridModel
                 _rounds.Morning(now);
                 _startUp.MorningRound(now);
                 _trade.MorningRound(now);
+                _alarms.MorningRound(now);
                 _coupling.MorningRound(now, _heat.LargestWatts.Length > 0 ? _heat.LargestWatts[0] : 0);
                 break;
             case FarmEventKind.FilterCheck:
@@ -227,6 +247,18 @@ internal sealed class FarmDay : IHybridModel
             case FarmEventKind.BackupRunsOut:
                 _faults.BackupRunsOut(entry.Argument0, entry.Argument1, now);
                 break;
+            case FarmEventKind.AlarmChange:
+                _alarms.Announce(now, simulation);
+                break;
+            case FarmEventKind.AlarmCall:
+                _alarms.Call(entry.Argument0, entry.Argument1, now, simulation);
+                break;
+            case FarmEventKind.AlarmLook:
+                _alarms.Look(now, simulation);
+                break;
+            case FarmEventKind.AlarmArrival:
+                _alarms.Arrive(entry.Argument0, now);
+                break;
             default:
                 throw new InvalidOperationException($"The farm knows no event of kind {entry.Kind}.");
         }
@@ -270,7 +302,7 @@ internal sealed class FarmDay : IHybridModel
                 heater.ExchangerWattsPerKelvin,
                 heater.HotLoopCelsius,
                 state.Basins.Celsius[parts.HeaterBasin[h]]);
-            _heat.HoldCelsius[h] = state.HeaterHold[h];
+            _heat.HoldCelsius[h] = _thermostats.HoldCelsius(h, _farm.Step.FromSeconds);
             _heat.LargestWatts[h] = Math.Clamp(coil, 0, heater.OutputKilowatts * UnitConstants.GramsPerKilogram * _farm.Running.WaterHeater[h]);
         }
 
@@ -278,7 +310,7 @@ internal sealed class FarmDay : IHybridModel
         _heat.After.CopyTo(state.TemperatureAfter, 0);
     }
 
-    private void Commit()
+    private void Commit(long fromSeconds)
     {
         WaterStep step = _farm.Step;
         FarmState state = _farm.State;
@@ -308,6 +340,7 @@ internal sealed class FarmDay : IHybridModel
         }
 
         _fish.CommitDeaths();
+        _probes.Commit(fromSeconds, step.ToSeconds);
         ChooseStep(step.ToSeconds);
         NowSeconds = step.ToSeconds;
         FollowFaults(step);

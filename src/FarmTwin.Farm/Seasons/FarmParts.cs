@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Alarms;
 using FarmTwin.Farm.Biofilter;
 using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Climate;
@@ -72,6 +73,7 @@ public sealed class FarmParts
         ChoreTimes = ChoreTimes.From(library.Set("processes", "labour"));
         Products = new Products(SpeciesNames, CropNames, farm.Prices, [.. library.Names("fish"), .. library.Names("crops")]);
         Accounts = new Accounts(this);
+        Alarms = new AlarmParts(farm, library, BasinIndex);
     }
 
     /// <summary>The description.</summary>
@@ -229,6 +231,9 @@ public sealed class FarmParts
     private int CropIndex(string name) => Array.IndexOf(CropNames, name) is >= 0 and var index
         ? index
         : throw new DescriptionException($"There is no crop '{name}'. There are: {string.Join(", ", CropNames)}.");
+
+    /// <summary>Probes, alarms and people.</summary>
+    public AlarmParts Alarms { get; }
 
     /// <summary>The number of a basin.</summary>
     public int BasinIndex(string name) => Array.IndexOf(BasinNames, name) is >= 0 and var index

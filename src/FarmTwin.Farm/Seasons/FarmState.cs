@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Alarms;
 using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Fish;
@@ -41,6 +42,8 @@ public sealed class FarmState
         Labour = new LabourState(parts.Products.Count);
         Trade = new TradeState(parts.Products.Count);
         Money = new MoneyState(parts.Accounts);
+        Probes = new ProbeState(parts.Alarms.ProbeNames.Length);
+        Alarms = new AlarmBoard(parts.Alarms.Points.Length, parts.Alarms.People.Length);
     }
 
     /// <summary>Bodies of water.</summary>
@@ -87,6 +90,7 @@ public sealed class FarmState
 
     /// <summary>Faults of the season, in the order in which they began.</summary>
     public List<Fault> Faults { get; } = [];
+
     /// <summary>Hours that people spent.</summary>
     public LabourState Labour { get; }
 
@@ -95,6 +99,12 @@ public sealed class FarmState
 
     /// <summary>Money.</summary>
     public MoneyState Money { get; }
+
+    /// <summary>What the probes read.</summary>
+    public ProbeState Probes { get; }
+
+    /// <summary>Where the alarms stand.</summary>
+    public AlarmBoard Alarms { get; }
 
     /// <summary>Takes over another's state.</summary>
     public void CopyFrom(FarmState other)
@@ -135,5 +145,7 @@ public sealed class FarmState
         Labour.CopyFrom(other.Labour);
         Trade.CopyFrom(other.Trade);
         Money.CopyFrom(other.Money);
+        Probes.CopyFrom(other.Probes);
+        Alarms.CopyFrom(other.Alarms);
     }
 }

@@ -44,9 +44,14 @@ public sealed class Season
         Log = new FarmLog();
         Record = new SeasonRecord(_farm);
         var house = new HouseProcess(_farm, new RandomStreams(seed, replicate));
-        _day = new FarmDay(_farm, Log, house, Record);
+        _day = new FarmDay(_farm, Log, house, Record, new RandomStreams(seed, replicate));
         _simulation = new Simulation(_day, new SimulationOptions { GuardPhase = FarmPhase.Guard, RecordIntervalSeconds = 3600 });
         _farm.Calendar = _simulation.Calendar;
+        if (Parts.Alarms.Points.Length > 0)
+        {
+            _simulation.Guards.Add(new Guard("alarm box", 1, 0, GuardDirection.Rising, (int)FarmEventKind.AlarmChange));
+        }
+
         Seed = seed;
         Replicate = replicate;
         Fill();

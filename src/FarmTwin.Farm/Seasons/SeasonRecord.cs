@@ -47,6 +47,7 @@ public sealed class SeasonRecord
         AddFlowColumns();
         AddHourColumns();
         Weeks = new WeekRecord(farm);
+        AddProbeColumns();
         Days = new Recorder([.. _columns.Select(c => c.Recorded)], (int)farm.Parts.Farm.LengthDays + 1);
         Hours = new Recorder([.. _hourColumns.Select(c => c.Recorded)], ((int)farm.Parts.Farm.LengthDays * 24) + 1);
         _stepColumns = [.. Enumerable.Range(0, _columns.Count)
@@ -350,6 +351,24 @@ public sealed class SeasonRecord
         Hour("fish_number", "fish", () => SumCohorts(-1, c => c.Number));
     }
 
+    // What each probe reads, beside what is there to be read.
+    private void AddProbeColumns()
+    {
+        Alarms.AlarmParts parts = _farm.Parts.Alarms;
+        Alarms.ProbeState probes = _farm.State.Probes;
+        for (int p = 0; p < parts.ProbeNames.Length; p++)
+        {
+            int probe = p;
+            string name = parts.ProbeNames[p];
+            string ending = Alarms.ProbeQuantities.ColumnEnding(parts.Quantities[p]);
+            string unit = Alarms.ProbeQuantities.Unit(parts.Quantities[p]);
+            Mean($"probe_{name}_{ending}", unit, () => probes.Reading[probe]);
+            Mean($"true_{name}_{ending}", unit, () => probes.Truth[probe]);
+            Hour($"probe_{name}_{ending}", unit, () => probes.Reading[probe]);
+            Hour($"true_{name}_{ending}", unit, () => probes.Truth[probe]);
+        }
+    }
+
     private void Mean(string name, string unit, Func<double> value) => Add(name, unit, ColumnKind.Mean, value);
 
     private void Instant(string name, string unit, Func<double> value) => Add(name, unit, ColumnKind.Instant, value);
@@ -453,22 +472,7 @@ public sealed class SeasonRecord
             unionized);
     }
 
-    private double Conductance(int basin)
-    {
-        if (basin < 0 || _farm.State.Basins.Litres[basin] <= 0)
-        {
-            return double.NaN;
-        }
-
-        Basins basins = _farm.State.Basins;
-        Ions ions = basins.IonsOf(basin);
-        return Conductivity.MicrosiemensPerCentimetreAt25(
-            ions,
-            basins.Grams[WaterStep.At(basin, Substance.InorganicCarbon)] / basins.Litres[basin] / UnitConstants.AtomicWeight.Carbon,
-            basins.PH[basin],
-            CarbonateConstants.At(basins.Celsius[basin]),
-            IonicStrength.MolesPerLitre(ions));
-    }
+    private double Conductance(int basin) => basin < 0 ? double.NaN : _farm.State.Basins.MicrosiemensPerCentimetre(basin);
 
     private double SumCohorts(int tank, Func<Cohort, double> value)
     {

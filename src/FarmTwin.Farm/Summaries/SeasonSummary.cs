@@ -56,6 +56,9 @@ public sealed record SeasonSummary
     /// <summary>Money; null where the scenario states no prices.</summary>
     public required MoneySummary? Money { get; init; }
 
+    /// <summary>Alarms and who answered them; null for a farm without probes and people.</summary>
+    public required AlarmSummary? Alarms { get; init; }
+
     /// <summary>Ledgers by name.</summary>
     public required IReadOnlyDictionary<string, LedgerSummary> Ledgers { get; init; }
 
@@ -92,6 +95,7 @@ public sealed record SeasonSummary
             Labour = LabourFigures.Of(season),
             Sales = MoneyFigures.Sales(season),
             Money = MoneyFigures.Of(season),
+            Alarms = AlarmFigures.Of(season),
             Ledgers = ledgers,
             Findings = [],
         };

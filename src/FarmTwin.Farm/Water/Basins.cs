@@ -108,6 +108,23 @@ public sealed class Basins
             TAN: grams[Substance.Tan] * (perLitre / UnitConstants.AtomicWeight.Nitrogen));
     }
 
+    /// <summary>Electric conductivity of a basin at 25 °C, µS/cm; not a number in a dry one.</summary>
+    public double MicrosiemensPerCentimetre(int basin)
+    {
+        if (Litres[basin] <= 0)
+        {
+            return double.NaN;
+        }
+
+        Ions ions = IonsOf(basin);
+        return Conductivity.MicrosiemensPerCentimetreAt25(
+            ions,
+            Grams[WaterStep.At(basin, Substance.InorganicCarbon)] / Litres[basin] / UnitConstants.AtomicWeight.Carbon,
+            PH[basin],
+            CarbonateConstants.At(Celsius[basin]),
+            IonicStrength.MolesPerLitre(ions));
+    }
+
     /// <summary>Moves water with all it carries from one basin to another, at once.</summary>
     /// <returns>The litres moved: no more than there are.</returns>
     public double Move(int from, int to, double litres)

@@ -42,6 +42,7 @@ public sealed class ScreenPage
         page.Solids();
         page.Energy();
         page.Business();
+        page.Alarms();
         page.Dates();
         page.Ledgers();
         page.Findings(folder is null ? 0 : 1);
@@ -160,6 +161,21 @@ public sealed class ScreenPage
         {
             Row(string.Empty, $"cost / price: {string.Join("; ", costs)}");
         }
+    }
+
+    private void Alarms()
+    {
+        if (_summary.Alarms is not { } alarms)
+        {
+            return;
+        }
+
+        string counts = string.Join(", ", alarms.ByPriority.Select(p => $"{p.Value.Raised} {p.Key}"));
+        double? median = alarms.ByPriority.Where(p => p.Key != "low").Max(p => p.Value.MedianMinutesToAnswer);
+        double? longest = alarms.ByPriority.Where(p => p.Key != "low").Max(p => p.Value.LongestMinutesToAnswer);
+        string answer = median is null ? string.Empty : $"; answered in {median:0} min (median), {longest:0} at worst";
+        string missed = alarms.MissedChores.Count == 0 ? string.Empty : $"; {alarms.MissedChores.Values.Sum()} chores missed";
+        Row("Alarms", $"{counts}; {alarms.False} false{answer}{missed}");
     }
 
     private void Dates()

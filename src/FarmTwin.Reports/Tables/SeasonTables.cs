@@ -3,6 +3,7 @@ using FarmTwin.Engine;
 using FarmTwin.Farm;
 using FarmTwin.Farm.Operations;
 using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Summaries;
 
 namespace FarmTwin.Reports.Tables;
 
@@ -72,6 +73,32 @@ public static class SeasonTables
             TimeSpan time = TimeSpan.FromSeconds(line.Seconds % UnitConstants.SecondsPerDay);
             text.Field(Date(season, (int)day)).Field(time.ToString("hh':'mm", CultureInfo.InvariantCulture)).Field(day)
                 .Field(line.What).Field(line.Where).Field(line.Amount).Field(line.Unit).Field(line.Note).EndLine();
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>A row an alarm: when, what it read and what was there, who was called and came.</summary>
+    public static string Alarms(AlarmSummary alarms)
+    {
+        ArgumentNullException.ThrowIfNull(alarms);
+        var text = new CsvText();
+        foreach (string name in new[]
+        {
+            "raised", "day", "alarm", "priority", "reading", "truth", "unit", "false", "first_call", "missed_calls", "answered_by",
+            "minutes_to_answer", "minutes_to_arrive", "returned", "hours_standing",
+        })
+        {
+            text.Field(name);
+        }
+
+        text.EndLine();
+        foreach (AlarmRow row in alarms.List)
+        {
+            text.Field(row.Raised).Field(row.Day).Field(row.Alarm).Field(row.Priority).Field(row.Reading).Field(row.Truth).Field(row.Unit)
+                .Field(row.IsFalse ? "yes" : "no").Field(row.FirstCall ?? string.Empty).Field(row.MissedCalls).Field(row.AnsweredBy ?? string.Empty)
+                .Field(row.MinutesToAnswer ?? double.NaN).Field(row.MinutesToArrive ?? double.NaN).Field(row.Returned ?? string.Empty)
+                .Field(row.HoursStanding ?? double.NaN).EndLine();
         }
 
         return text.ToString();

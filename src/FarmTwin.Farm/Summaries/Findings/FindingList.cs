@@ -52,6 +52,8 @@ internal sealed class FindingList
             SupplyFindings.Add(list);
             list._area = "business";
             BusinessFindings.Add(list);
+            list._area = "alarms";
+            AlarmFindings.Add(list);
         }
 
         return list.Choose();
