@@ -147,7 +147,8 @@ public sealed class Accounts
                 s => s.Operations.DosedGrams[number] / UnitConstants.GramsPerKilogram);
         }
 
-        Add("source water", CostCentre.Shared, prices.WaterPerCubicMetre, s => s.Totals.SourceLitres / UnitConstants.LitresPerCubicMetre);
+        double filled = parts.Basins.Sum(b => b.FirstFillingLitres);
+        Add("source water", CostCentre.Shared, prices.WaterPerCubicMetre, s => (s.Totals.SourceLitres + filled) / UnitConstants.LitresPerCubicMetre);
     }
 
     private void AddEnergy(FarmParts parts, PricesDescription prices)

@@ -30,6 +30,9 @@ public enum Chore
     /// <summary>Fruit is picked, graded and packed.</summary>
     PickFruit,
 
+    /// <summary>A media bed is cleared of an old crop.</summary>
+    ClearBed,
+
     /// <summary>A microgreen tray is sown.</summary>
     SowMicrogreens,
 
@@ -86,6 +89,9 @@ public enum Chore
 
     /// <summary>The weekly round: drains, screens, spares, backup.</summary>
     WeeklyRound,
+
+    /// <summary>What broke is mended.</summary>
+    Repair,
 
     /// <summary>Goods are driven to those who buy them.</summary>
     DeliverGoods,

@@ -25,6 +25,7 @@ public sealed class ChoreTimes
         new(Chore.ScoutCrops, "scoutCrops", "min/day", WorkArea.Plants),
         new(Chore.TrainPlant, "trainPlant", "min/plant", WorkArea.Plants),
         new(Chore.PickFruit, "pickFruit", "min/kg", WorkArea.Plants),
+        new(Chore.ClearBed, "clearBed", "min/bed", WorkArea.Plants),
         new(Chore.SowMicrogreens, "sowMicrogreens", "min/tray", WorkArea.Plants),
         new(Chore.CutMicrogreens, "cutMicrogreens", "min/tray", WorkArea.Plants),
         new(Chore.FeedTank, "feedTank", "min/meal", WorkArea.Fish),
@@ -44,6 +45,7 @@ public sealed class ChoreTimes
         new(Chore.Adjust, "adjust", "min/setting", WorkArea.Rounds),
         new(Chore.DailyRound, "dailyRound", "min/day", WorkArea.Rounds),
         new(Chore.WeeklyRound, "weeklyRound", "min/week", WorkArea.Rounds),
+        new(Chore.Repair, "repair", "min/min", WorkArea.Rounds),
         new(Chore.DeliverGoods, "deliverGoods", "min/trip", WorkArea.Sales),
         new(Chore.Office, "office", "min/week", WorkArea.Sales),
     ];

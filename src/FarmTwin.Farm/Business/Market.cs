@@ -64,6 +64,18 @@ public sealed class Market : FarmWork
         SellFromStore(product, seconds);
     }
 
+    /// <summary>Goods are packed and driven off: one packing place to clean and one trip a day, however many crops are cut.</summary>
+    public void Trip(long seconds)
+    {
+        double day = Math.Floor(DayOf(seconds));
+        if (Trade.LastTripDay != day)
+        {
+            Trade.LastTripDay = day;
+            Spend(Chore.CleanPacking, 1);
+            Spend(Chore.DeliverGoods, 1);
+        }
+    }
+
     /// <summary>Books fish that were sold.</summary>
     public void SellFish(int species, double number, double grams, long seconds)
     {

@@ -48,6 +48,9 @@ public sealed class TradeState
     /// <summary>Day of the first sale; not a number before.</summary>
     public double[] FirstSaleDay { get; }
 
+    /// <summary>Last day on which goods were packed and driven off; not a number before.</summary>
+    public double LastTripDay { get; set; } = double.NaN;
+
     /// <summary>Takes over another's state.</summary>
     public void CopyFrom(TradeState other)
     {
@@ -61,6 +64,7 @@ public sealed class TradeState
             }
         }
 
+        LastTripDay = other.LastTripDay;
         other.Offered.CopyTo(Offered, 0);
         other.Sold.CopyTo(Sold, 0);
         other.SoldKilograms.CopyTo(SoldKilograms, 0);

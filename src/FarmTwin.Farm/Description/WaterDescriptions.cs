@@ -59,6 +59,9 @@ public sealed record BasinDescription
     [Input("initialVolume", "Water at the start; the normal level when left out", Unit = "L", Low = 0, High = 1e6)]
     public double? InitialVolumeLitres { get; init; }
 
+    /// <summary>Water with which it is filled on day 0, L: none in tanks that wait for sludge.</summary>
+    public double FirstFillingLitres => InitialVolumeLitres ?? (Use is BasinUse.Mineralizer or BasinUse.HoldingTank ? 0 : VolumeLitres);
+
     /// <summary>Water to the brim, L; a tenth above the normal level when left out.</summary>
     [Input("brim", "Water to the brim; a tenth above the normal level when left out", Unit = "L", Low = 1, High = 1.2e6)]
     public double? BrimLitres { get; init; }

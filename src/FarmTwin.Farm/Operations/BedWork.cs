@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Plants;
@@ -11,11 +12,19 @@ public sealed class BedWork : FarmWork
     private const double SameSowing = 0.6;
 
     private readonly PlantProcess _plants;
+    private readonly Market _market;
     private readonly PlantLot _waste = new();
+    private ElementGrams _saleableElements;
+    private double _saleableGrams;
+    private double _saleableWaterLitres;
 
     /// <summary>Makes it.</summary>
-    public BedWork(FarmContext farm, FarmLog log, PlantProcess plants)
-        : base(farm, log) => _plants = plants;
+    public BedWork(FarmContext farm, FarmLog log, PlantProcess plants, Market market)
+        : base(farm, log)
+    {
+        _plants = plants;
+        _market = market;
+    }
 
     private GrowingState Growing => State.Growing;
 
@@ -39,6 +48,7 @@ public sealed class BedWork : FarmWork
         }
 
         Growing.Trays.Add(new NurseryTray(crop, cells, cells / spacing, DayOf(seconds)));
+        Spend(Chore.SowTray, cells / spacing / nursery.TraySquareMetres, Parts.Products.OfCrop(crop));
         Growing.CellsSown[crop] += cells;
         Growing.Changed = true;
         Log.Add(seconds, "sow", Parts.CropNames[crop], cells, "cells", $"to be set out in {Names(beds)}");
@@ -95,6 +105,7 @@ public sealed class BedWork : FarmWork
             Growing.Trays.Remove(tray);
         }
 
+        Spend(Chore.TransplantPlant, set, Parts.Products.OfCrop(crop));
         Growing.Fruit[crop].PlantsSetOut += set;
         Growing.Changed = true;
         Log.Add(seconds, "set out", Parts.CropNames[crop], set, "plants", $"{age:0} days old, in {Names(beds)}");
@@ -110,6 +121,7 @@ public sealed class BedWork : FarmWork
         _plants.Settle();
         double before = Growing.Fruit[crop].PickedGrams;
         double rot = Growing.Fruit[crop].BlossomEndRotGrams;
+        (_saleableElements, _saleableGrams, _saleableWaterLitres) = (ElementGrams.Zero, 0, 0);
         for (int b = 0; b < Growing.Beds.Length; b++)
         {
             if (Parts.BedCrop[b] == crop)
@@ -121,6 +133,10 @@ public sealed class BedWork : FarmWork
         double picked = Growing.Fruit[crop].PickedGrams - before;
         if (picked > 0)
         {
+            int product = Parts.Products.OfCrop(crop);
+            _market.Offer(product, 0, _saleableGrams, _saleableElements, _saleableWaterLitres, seconds);
+            _market.Trip(seconds);
+            Spend(Chore.PickFruit, picked / UnitConstants.GramsPerKilogram, product);
             double spoilt = (Growing.Fruit[crop].BlossomEndRotGrams - rot) / picked;
             Log.Add(seconds, "pick", Parts.CropNames[crop], picked / UnitConstants.GramsPerKilogram, "kg",
                 spoilt > 0.01 ? $"{spoilt:0%} with blossom-end rot" : string.Empty);
@@ -259,7 +275,9 @@ public sealed class BedWork : FarmWork
             Growing.SaleableGrams[crop] += fresh * saleable;
             Growing.WasteDryGrams[crop] += ripe.DryGrams * (1 - saleable);
             double water = fruit.WaterLitres(ripe.DryGrams);
-            _plants.PostPlants(Door.CropHarvest, ripe.Elements * saleable, water * saleable, -1);
+            _saleableElements += ripe.Elements * saleable;
+            _saleableGrams += fresh * saleable;
+            _saleableWaterLitres += water * saleable;
             _plants.PostPlants(Door.CropCompost, ripe.Elements * (1 - saleable), water * (1 - saleable), -1);
         }
     }
@@ -272,6 +290,7 @@ public sealed class BedWork : FarmWork
         double unripe = bed.Plants.Fruit?.DryGrams ?? 0;
         double plants = bed.Plants.MoveInto(_waste, bed.Plants.Plants);
         ToCompost(crop);
+        Spend(Chore.ClearBed, 1, Parts.Products.OfCrop(crop));
         bed.Plants.Clear();
         bed.Planting = -1;
         bed.SetOutDay = double.NaN;

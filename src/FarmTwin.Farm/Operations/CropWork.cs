@@ -164,7 +164,7 @@ public sealed class CropWork : FarmWork
         Spend(Chore.HarvestHead, heads, product);
         if (harvested > 0)
         {
-            GoToMarket(seconds);
+            _market.Trip(seconds);
             Growing.LastHeadGrams[crop] = heads > 0 ? grams / heads : 0;
             Growing.LastHeadAge[crop] = age / harvested;
             Log.Add(seconds, "harvest boards", Parts.CropNames[crop], heads, "heads",
@@ -235,18 +235,6 @@ public sealed class CropWork : FarmWork
         }
 
         return latest;
-    }
-
-    // One packing place to clean and one trip a day, however many crops are cut.
-    private void GoToMarket(long seconds)
-    {
-        double day = Math.Floor(DayOf(seconds));
-        if (State.Operations.LastTripDay != day)
-        {
-            State.Operations.LastTripDay = day;
-            Spend(Chore.CleanPacking, 1);
-            Spend(Chore.DeliverGoods, 1);
-        }
     }
 
     private bool Plant(int crop, RaftLane boards, double day, CropPlanDescription plan)

@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Seasons;
@@ -95,6 +96,7 @@ public sealed class FaultWork : FarmWork
             }
         }
 
+        Spend(Chore.Repair, minutes);
         if (!State.Equipment.MainsOn)
         {
             _backups.StartByHand(seconds, by);

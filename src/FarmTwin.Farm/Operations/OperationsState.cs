@@ -29,9 +29,6 @@ public sealed class OperationsState
     /// <summary>Day of the last delivery of fish; not a number before.</summary>
     public double LastDeliveryDay { get; set; } = double.NaN;
 
-    /// <summary>Last day on which goods were packed and driven to market; not a number before.</summary>
-    public double LastTripDay { get; set; } = double.NaN;
-
     /// <summary>Day on which the filter counted as cycled; not a number before.</summary>
     public double CycledDay { get; set; } = double.NaN;
 
@@ -100,7 +97,6 @@ public sealed class OperationsState
         other.Delivered.CopyTo(Delivered, 0);
         other.DueDay.CopyTo(DueDay, 0);
         LastDeliveryDay = other.LastDeliveryDay;
-        LastTripDay = other.LastTripDay;
         CycledDay = other.CycledDay;
         ChallengesPassed = other.ChallengesPassed;
         ChallengeRuns = other.ChallengeRuns;

@@ -34,6 +34,7 @@ public sealed class Rounds : FarmWork
             Spend(Chore.WeeklyRound, 1);
             Spend(Chore.CalibrateProbes, 1);
             Spend(Chore.Office, 1);
+            TrainFruitingPlants();
         }
 
         if (day % Parts.Practice.WeighEveryDays == 0)
@@ -45,6 +46,14 @@ public sealed class Rounds : FarmWork
             }
 
             Spend(Chore.WeighFish, tanks);
+        }
+    }
+
+    private void TrainFruitingPlants()
+    {
+        for (int b = 0; b < State.Growing.Beds.Length; b++)
+        {
+            Spend(Chore.TrainPlant, State.Growing.Beds[b].Plants.Plants, Parts.Products.OfCrop(Parts.BedCrop[b]));
         }
     }
 

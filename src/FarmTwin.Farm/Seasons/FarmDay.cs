@@ -87,7 +87,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _mineralizers = new MineralizerCare(farm, log);
         _filters = new FilterCare(farm, log, _mineralizers);
         _crops = new CropWork(farm, log, _plants, _market);
-        _bedWork = new BedWork(farm, log, _plants);
+        _bedWork = new BedWork(farm, log, _plants, _market);
         _dosing = new DosingWork(farm, log);
         _startUp = new StartUpWork(farm, log, _dosing);
         _coupling = new CouplingWork(farm, log, _trade);

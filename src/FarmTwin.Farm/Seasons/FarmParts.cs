@@ -71,7 +71,8 @@ public sealed class FarmParts
         SourceWater = SourceWaterComposition.Of(farm.SourceWater);
         BedChecks.Check(this);
         ChoreTimes = ChoreTimes.From(library.Set("processes", "labour"));
-        Products = new Products(SpeciesNames, CropNames, farm.Prices, [.. library.Names("fish"), .. library.Names("crops")]);
+        Products = new Products(
+            SpeciesNames, [.. CropNames.Select((n, c) => (n, Crops[c].Fruit is null ? "heads" : "kg"))], farm.Prices, [.. library.Names("fish"), .. library.Names("crops")]);
         Accounts = new Accounts(this);
         Alarms = new AlarmParts(farm, library, BasinIndex);
     }

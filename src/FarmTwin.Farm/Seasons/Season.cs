@@ -152,7 +152,7 @@ public sealed class Season
         for (int b = 0; b < basins.Count; b++)
         {
             BasinDescription basin = Parts.Basins[b];
-            double litres = basin.InitialVolumeLitres ?? (basin.Use is BasinUse.Mineralizer or BasinUse.HoldingTank ? 0 : basin.VolumeLitres);
+            double litres = basin.FirstFillingLitres;
             basins.Litres[b] = litres;
             basins.Celsius[b] = basin.InitialTemperatureCelsius;
             for (int substance = 0; substance <= Substance.Iron; substance++)

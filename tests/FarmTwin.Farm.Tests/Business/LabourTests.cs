@@ -55,6 +55,24 @@ public class LabourTests(ITestOutputHelper output)
         Assert.InRange(minutesAHead, 1.0, 1.5);
     }
 
+    // Beds and all: the upper end of what one operator does, most of it for plants and their sale.
+    [Fact]
+    public void On_the_whole_farm_most_work_is_for_plants_and_their_sale()
+    {
+        Season season = Farms.Run(Farms.Read("whole-farm"), Days);
+        SeasonSummary summary = SeasonSummary.Of(season, ShippedLibrary.Library, "test");
+        LabourSummary labour = summary.Labour;
+        output.WriteLine($"ordinary {labour.OrdinaryWeekHours:0.0}, busiest {labour.BusiestWeekHours:0.0} h; {string.Join(", ", labour.HoursByArea.Select(a => $"{a.Key} {a.Value:0}"))}");
+        Assert.InRange(labour.OrdinaryWeekHours!.Value, 15, 30);
+        Assert.True(labour.HoursByArea["plants"] + labour.HoursByArea["sales"] > 0.5 * labour.Hours);
+        Assert.Equal(labour.HoursByArea.Values.Max(), labour.HoursByArea["plants"]);
+        Assert.Equal(season.State.Growing.Fruit.Sum(f => f.PickedGrams) / 1000, season.State.Labour.CountOf(Chore.PickFruit), 6);
+        int tomato = Array.IndexOf(season.Parts.Products.Names, "tomato");
+        Assert.Equal("kg", season.Parts.Products.UnitOf(tomato));
+        Assert.True(season.State.Trade.Sold[tomato] > 5);
+        LedgerLawTests.AssertClosed(season);
+    }
+
     [Fact]
     public void A_scenario_may_state_its_own_minutes()
     {

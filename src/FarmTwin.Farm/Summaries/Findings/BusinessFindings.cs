@@ -26,17 +26,19 @@ internal static class BusinessFindings
         }
 
         double from = (week - 1) * UnitConstants.DaysPerWeek;
-        string heaviest = string.Join(", ", labour.HoursByChore.OrderByDescending(c => c.Value).Take(3)
-            .Select(c => $"{Words(c.Key)} {c.Value / labour.Hours:0%}"));
+        Business.WeekRecord record = list.Season.Record.Weeks;
+        string heaviest = string.Join(", ", Business.ChoreTimes.Kinds
+            .Select(k => (k.Key, Hours: record.Column(Business.WeekRecord.ChoreColumn(k))[week - 1]))
+            .OrderByDescending(c => c.Hours).Take(4).Select(c => $"{Words(c.Key)} {c.Hours:0.0} h"));
         if (labour.HoursThereAWeek is { } there && most > there)
         {
             list.Add(72, $"Week {week} (from {list.Day(from)}) needs {most:0} h of work and {there:0} h are there; {labour.WeeksShort.Count} weeks are short. "
-                + $"Most of it is {heaviest}: fewer boards a week, or help on harvest days.");
+                + $"That week: {heaviest}. Help on those days, fewer trips, or less planted.");
         }
         else
         {
             list.Add(33, $"An ordinary week takes {labour.OrdinaryWeekHours:0} h of work, the busiest {most:0} h (week {week}, from {list.Day(from)}); "
-                + $"most of it is {heaviest}.");
+                + $"that week: {heaviest}.");
         }
     }
 
