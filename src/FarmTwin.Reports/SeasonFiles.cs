@@ -32,6 +32,7 @@ public static class SeasonFiles
             Text("alarms.csv", SeasonTables.Alarms(alarms));
         }
 
+        Text("energy.csv", SeasonTables.EnergyByMonth(summary));
         if (hourly)
         {
             Text("hours.csv", SeasonTables.Hours(season));

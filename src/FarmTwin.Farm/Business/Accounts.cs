@@ -148,7 +148,7 @@ public sealed class Accounts
         }
 
         double filled = parts.Basins.Sum(b => b.FirstFillingLitres);
-        Add("source water", CostCentre.Shared, prices.WaterPerCubicMetre, s => (s.Totals.SourceLitres + filled) / UnitConstants.LitresPerCubicMetre);
+        Add("source water", CostCentre.Shared, prices.WaterPerCubicMetre, s => (s.Totals.SourceLitres + s.Totals.PadLitres + filled) / UnitConstants.LitresPerCubicMetre);
     }
 
     private void AddEnergy(FarmParts parts, PricesDescription prices)
@@ -167,6 +167,7 @@ public sealed class Accounts
         Add("power pumps", CostCentre.Shared, electricity, s => s.Totals.PumpKilowattHours);
         Add("power blowers", CostCentre.Fish, electricity, s => s.Totals.BlowerKilowattHours);
         Add("power lamps", CostCentre.Crops, electricity, s => s.Totals.LampKilowattHours);
+        Add("power fans", CostCentre.Crops, electricity, s => s.Totals.FanKilowattHours + s.Totals.PadKilowattHours);
         Add("power nursery", CostCentre.Crops, electricity, s => s.Totals.NurseryKilowattHours);
     }
 

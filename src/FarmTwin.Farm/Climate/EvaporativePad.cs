@@ -9,4 +9,11 @@ public static class EvaporativePad
     /// <param name="effectiveness">0.75 to 0.85 in practice.</param>
     public static double LeavingCelsius(double airCelsius, double wetBulbCelsius, double effectiveness) =>
         airCelsius - (effectiveness * (airCelsius - wetBulbCelsius));
+
+    /// <summary>Water that the pad evaporates, kg/s: the heat that the air gives up, at the latent heat of the wet bulb.</summary>
+    /// <param name="airWattsPerKelvin">Heat capacity flow of the air, W/K.</param>
+    /// <param name="coolingKelvin">By how much it cools, K.</param>
+    /// <param name="wetBulbCelsius">Wet bulb, °C.</param>
+    public static double WaterKilogramsPerSecond(double airWattsPerKelvin, double coolingKelvin, double wetBulbCelsius) =>
+        airWattsPerKelvin * coolingKelvin / (Psychrometrics.LatentHeatMegajoulesPerKilogram(wetBulbCelsius) * 1e6);
 }

@@ -19,6 +19,12 @@ public sealed record FuelProperties(
     /// <summary>Megajoules in a million British thermal units.</summary>
     public const double MegajoulesPerMillionBtu = UnitConstants.JoulesPerBtu;
 
+    /// <summary>Whether it is bought by the kWh.</summary>
+    public bool IsElectric => SaleUnit == "kWh";
+
+    /// <summary>Whether it drives a heat pump, which gives more heat than it is bought as.</summary>
+    public bool IsHeatPump => WaterHeaterEfficiency > 1;
+
     /// <summary>Reads a fuel from its parameter set.</summary>
     /// <param name="set">A set of the library folder <c>fuels</c>; the unit of <c>heatingValue</c> ("MJ/gal") names the sale unit.</param>
     /// <exception cref="KeyNotFoundException">A parameter is missing.</exception>

@@ -3,7 +3,7 @@ namespace FarmTwin.Farm.Climate;
 /// <summary>The air of a house over one step, and every flow of heat and vapour that made it.</summary>
 /// <remarks>
 /// Sensible heat closes: solar + lamps + motors + heater + water = latent + cover + infiltration + perimeter + vents + floor's
-/// gain. Vapour closes: transpiration + evaporation = carried out + condensed.
+/// gain. Vapour closes: transpiration + evaporation + pad = carried out + condensed.
 /// </remarks>
 /// <param name="AirCelsius">Air, mean of the step, °C.</param>
 /// <param name="VapourPressureKilopascal">kPa.</param>
@@ -19,7 +19,7 @@ namespace FarmTwin.Farm.Climate;
 /// <param name="CoverLossWatts">By conduction through covers, W.</param>
 /// <param name="InfiltrationLossWatts">By infiltration, W.</param>
 /// <param name="PerimeterLossWatts">Along the perimeter, W.</param>
-/// <param name="VentLossWatts">By ventilation, W.</param>
+/// <param name="VentLossWatts">By ventilation, against the air as it comes in behind the pad, W.</param>
 /// <param name="CondensationKilogramsPerHour">Water that drips from the cover, kg/h.</param>
 /// <param name="VapourCarriedOutKilogramsPerHour">Net with infiltration and ventilation, kg/h; negative where the air brings some.</param>
 public readonly record struct HouseAir(
@@ -39,4 +39,17 @@ public readonly record struct HouseAir(
     double PerimeterLossWatts,
     double VentLossWatts,
     double CondensationKilogramsPerHour,
-    double VapourCarriedOutKilogramsPerHour);
+    double VapourCarriedOutKilogramsPerHour)
+{
+    /// <summary>Air taken in against humidity while the vents are shut, m3/s; its heat is in <see cref="VentLossWatts"/>.</summary>
+    public double PurgeCubicMetresPerSecond { get; init; }
+
+    /// <summary>The part of the heater's output that this airing asks for, W.</summary>
+    public double PurgeHeaterWatts { get; init; }
+
+    /// <summary>Share of the step in which the pad is wet.</summary>
+    public double PadWetShare { get; init; }
+
+    /// <summary>Water that the pad evaporates into the air that comes in, kg/h.</summary>
+    public double PadKilogramsPerHour { get; init; }
+}

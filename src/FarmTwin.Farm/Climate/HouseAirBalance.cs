@@ -12,6 +12,9 @@ public sealed class HouseAirBalance(HouseParameters parameters)
     private const double AirSpecificHeatJoules = 1006;
     private const double DensityCelsius = 20;
 
+    // The airing is found to a thousandth of its largest.
+    private const int PurgeHalvings = 10;
+
     private readonly HouseParameters _house = Checked(parameters);
 
     // Volumes of air are counted at 20 °C and the site's pressure, whatever passes the opening.
@@ -36,7 +39,7 @@ public sealed class HouseAirBalance(HouseParameters parameters)
     public HouseAir Solve(in HouseConditions conditions)
     {
         double outside = conditions.OutsideCelsius;
-        double cover = CoverConductance(conditions.WindMetresPerSecond, conditions.Night);
+        double cover = CoverConductance(conditions.WindMetresPerSecond, conditions.Night && outside < _house.ScreenBelowCelsius);
         double infiltration = InfiltrationConductance;
         double perimeter = _house.PerimeterWattsPerKelvin;
         double water = conditions.WaterConductanceWattsPerKelvin;
@@ -60,29 +63,47 @@ public sealed class HouseAirBalance(HouseParameters parameters)
         double air = gains / losses;
         double vent = 0;
         double heater = 0;
+        double purgeHeater = 0;
+        bool purges = false;
+        var pad = default(Pad);
+        Vapour vapour;
         if (air > _house.VentSetPointCelsius && air > outside)
         {
             vent = VentConductance(gains, losses, outside, conditions.VentShare);
-            air = (gains + (vent * outside)) / (losses + vent);
+            pad = WetPad(conditions, gains, losses, vent);
+            air = (gains + (vent * (outside - pad.CoolingKelvin))) / (losses + vent);
+            vapour = SolveVapour(conditions, air, cover, vent, pad.KilogramsPerSecond);
         }
-        else if (air < _house.HeaterSetPointCelsius)
+        else
         {
-            heater = Math.Min((_house.HeaterSetPointCelsius * losses) - gains,
-                _house.HeaterCapacityWatts * conditions.HeaterShare);
-            air = (gains + heater) / losses;
+            (air, heater) = Heated(gains, losses, conditions.HeaterShare);
+            vapour = SolveVapour(conditions, air, cover, 0, 0);
+            vent = PurgeConductance(conditions, gains, losses, cover, vapour, air);
+            purges = vent > 0;
+            if (purges)
+            {
+                double without = heater;
+                (air, heater) = Heated(gains + (vent * outside), losses + vent, conditions.HeaterShare);
+                purgeHeater = Math.Max(0, heater - without);
+                vapour = SolveVapour(conditions, air, cover, vent, 0);
+            }
         }
 
-        double ventFlow = vent / (_dryAirDensity * AirSpecificHeatJoules);
+        double flow = vent / (_dryAirDensity * AirSpecificHeatJoules);
         double floorHeat = (floor * (conditions.FloorCelsius - air)) + floorSolarNow;
         double floorAfter = conditions.FloorCelsius
             + ((floorSolar - floorHeat) * conditions.DurationHours * UnitConstants.SecondsPerHour / _floorCapacity);
-
-        Vapour vapour = SolveVapour(conditions, air, cover, ventFlow);
         double saturation = Psychrometrics.SaturationPressureKilopascal(air);
-        return new HouseAir(air, vapour.PressureKilopascal, 100 * vapour.PressureKilopascal / saturation, heater, ventFlow,
+        return new HouseAir(air, vapour.PressureKilopascal, 100 * vapour.PressureKilopascal / saturation, heater, purges ? 0 : flow,
             floorHeat, floorAfter, solar, floorSolar, latent, water * (conditions.WaterCelsius - air),
-            cover * (air - outside), infiltration * (air - outside), perimeter * (air - outside), vent * (air - outside),
-            vapour.CondensedKilogramsPerHour, vapour.CarriedOutKilogramsPerHour);
+            cover * (air - outside), infiltration * (air - outside), perimeter * (air - outside), vent * (air - outside + pad.CoolingKelvin),
+            vapour.CondensedKilogramsPerHour, vapour.CarriedOutKilogramsPerHour)
+        {
+            PurgeCubicMetresPerSecond = purges ? flow : 0,
+            PurgeHeaterWatts = purgeHeater,
+            PadWetShare = pad.Share,
+            PadKilogramsPerHour = pad.KilogramsPerSecond * UnitConstants.SecondsPerHour,
+        };
     }
 
     /// <summary>Floor after a step of constant air, exact, °C.</summary>
@@ -114,15 +135,84 @@ public sealed class HouseAirBalance(HouseParameters parameters)
         return target > outside ? Math.Min((gains - (target * losses)) / (target - outside), greatest) : greatest;
     }
 
+    private (double Air, double Heater) Heated(double gains, double losses, double share)
+    {
+        double air = gains / losses;
+        if (air >= _house.HeaterSetPointCelsius)
+        {
+            return (air, 0);
+        }
+
+        double heater = Math.Min((_house.HeaterSetPointCelsius * losses) - gains, _house.HeaterCapacityWatts * share);
+        return ((gains + heater) / losses, heater);
+    }
+
+    // The pad is wetted for the share of the step that brings the air to its set-point, when the vents alone, wide open, do not.
+    private Pad WetPad(in HouseConditions conditions, double gains, double losses, double vent)
+    {
+        double outside = conditions.OutsideCelsius;
+        double air = (gains + (vent * outside)) / (losses + vent);
+        double target = Math.Max(_house.PadSetPointCelsius, _house.VentSetPointCelsius);
+        if (_house.PadEffectiveness <= 0 || air <= target)
+        {
+            return default;
+        }
+
+        double wetBulb = Psychrometrics.WetBulb(outside, Math.Min(conditions.OutsideVapourPressureKilopascal,
+            Psychrometrics.SaturationPressureKilopascal(outside)), _house.PressureKilopascal);
+        double most = outside - EvaporativePad.LeavingCelsius(outside, wetBulb, _house.PadEffectiveness);
+        double wanted = (air - target) * (losses + vent) / vent;
+        double share = most > 0 ? Math.Min(1, wanted / most) * conditions.PadShare : 0;
+        return new Pad(share, share * most, EvaporativePad.WaterKilogramsPerSecond(vent, share * most, wetBulb));
+    }
+
+    // The least airing that holds the humidity, as a conductance, W/K; 0 where there is none or none would help.
+    private double PurgeConductance(in HouseConditions conditions, double gains, double losses, double cover, in Vapour shut, double air)
+    {
+        double most = _dryAirDensity * AirSpecificHeatJoules * _house.PurgeCubicMetresPerSecond * conditions.VentShare;
+        double before = HumidityOf(shut, air);
+        if (most <= 0 || before <= _house.PurgeHumidityPercent)
+        {
+            return 0;
+        }
+
+        double after = HumidityAt(most, conditions, gains, losses, cover);
+        if (after >= before)
+        {
+            return 0;
+        }
+
+        double low = 0;
+        double high = most;
+        for (int i = 0; i < PurgeHalvings && after < _house.PurgeHumidityPercent; i++)
+        {
+            double middle = 0.5 * (low + high);
+            bool dry = HumidityAt(middle, conditions, gains, losses, cover) < _house.PurgeHumidityPercent;
+            low = dry ? low : middle;
+            high = dry ? middle : high;
+        }
+
+        return high;
+    }
+
+    private double HumidityAt(double vent, in HouseConditions conditions, double gains, double losses, double cover)
+    {
+        (double air, _) = Heated(gains + (vent * conditions.OutsideCelsius), losses + vent, conditions.HeaterShare);
+        return HumidityOf(SolveVapour(conditions, air, cover, vent, 0), air);
+    }
+
+    private static double HumidityOf(in Vapour vapour, double air) =>
+        100 * vapour.PressureKilopascal / Psychrometrics.SaturationPressureKilopascal(air);
+
     // Vapour: steady in the step, condensing on the inside of the cover by the analogy of heat and mass transfer.
-    private Vapour SolveVapour(in HouseConditions conditions, double air, double coverConductance, double ventFlow)
+    private Vapour SolveVapour(in HouseConditions conditions, double air, double coverConductance, double vent, double padKilogramsPerSecond)
     {
         double pressure = _house.PressureKilopascal;
         double flow = _dryAirDensity
-            * ((_house.InfiltrationPerHour * _house.VolumeCubicMetres / UnitConstants.SecondsPerHour) + ventFlow);
+            * ((_house.InfiltrationPerHour * _house.VolumeCubicMetres / UnitConstants.SecondsPerHour) + (vent / (_dryAirDensity * AirSpecificHeatJoules)));
         double outsideRatio = Psychrometrics.HumidityRatio(conditions.OutsideVapourPressureKilopascal, pressure);
-        double source = (conditions.TranspirationKilogramsPerHour + conditions.EvaporationKilogramsPerHour)
-            / UnitConstants.SecondsPerHour;
+        double source = ((conditions.TranspirationKilogramsPerHour + conditions.EvaporationKilogramsPerHour)
+            / UnitConstants.SecondsPerHour) + padKilogramsPerSecond;
 
         double drop = Math.Min(1, coverConductance
             / (_house.CoverSquareMetres * _house.Air.CoverFilmWattsPerSquareMetreKelvin));
@@ -164,6 +254,8 @@ public sealed class HouseAirBalance(HouseParameters parameters)
 
         return house;
     }
+
+    private readonly record struct Pad(double Share, double CoolingKelvin, double KilogramsPerSecond);
 
     private readonly record struct Vapour(
         double PressureKilopascal, double CondensedKilogramsPerHour, double CarriedOutKilogramsPerHour);

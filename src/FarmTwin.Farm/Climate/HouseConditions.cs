@@ -35,6 +35,9 @@ public readonly record struct HouseConditions(
     /// <summary>Share of the ventilation at hand, 0 (fans without power) to 1.</summary>
     public double VentShare { get; init; } = 1;
 
+    /// <summary>Share of the pad at hand, 0 (no power, no water) to 1.</summary>
+    public double PadShare { get; init; } = 1;
+
     /// <summary>Share of the sun taken by shade, 0 to 1.</summary>
     public double ShadeShare { get; init; }
 }

@@ -47,6 +47,21 @@ public sealed record HouseParameters
     /// <summary>Air temperature that the heater holds, °C.</summary>
     public double HeaterSetPointCelsius { get; init; }
 
+    /// <summary>Outside air below which the screen is drawn at night, °C.</summary>
+    public double ScreenBelowCelsius { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Effectiveness of a wet pad before the vents, 0 (none) to 1.</summary>
+    public double PadEffectiveness { get; init; }
+
+    /// <summary>Air temperature that the pad holds when ventilation alone does not, °C.</summary>
+    public double PadSetPointCelsius { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Relative humidity that airing holds while the vents are shut, %; 100 and above for none.</summary>
+    public double PurgeHumidityPercent { get; init; } = double.PositiveInfinity;
+
+    /// <summary>Most air that such airing takes in, m3/s.</summary>
+    public double PurgeCubicMetresPerSecond { get; init; }
+
     /// <summary>What the balance needs beside measures.</summary>
     public required HouseAirParameters Air { get; init; }
 

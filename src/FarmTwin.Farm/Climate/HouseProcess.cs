@@ -24,7 +24,9 @@ public sealed class HouseProcess
     private readonly HouseAirBalance _house;
     private readonly CoverParameters _cover;
     private readonly double _pressure;
+    private readonly HouseCarbonDioxide _carbonDioxide;
     private readonly LampGroup[] _lamps;
+    private readonly LampSchedule[] _schedule;
     private readonly double[] _gainWatts;
     private readonly double[] _pipeWatts;
     private readonly int[] _pipeTo;
@@ -34,6 +36,7 @@ public sealed class HouseProcess
     private double _pumpWatts;
     private double _lampWatts;
     private double _nurseryWatts;
+    private double _airFuelUnits;
     private HouseAir _air;
 
     /// <summary>Makes the process; generates the season's weather.</summary>
@@ -49,7 +52,9 @@ public sealed class HouseProcess
         _cover = CoverParameters.From(farm.Parts.Cover);
         _pressure = Psychrometrics.PressureKilopascal(site.ElevationMetres);
         _house = new HouseAirBalance(HouseOf(description.House));
+        _carbonDioxide = new HouseCarbonDioxide(farm);
         _lamps = [.. description.Lamps.Values.Select(l => LampGroup.Of(l, farm.Parts))];
+        _schedule = new LampSchedule[farm.Parts.Basins.Length];
         _gainWatts = new double[farm.Parts.Basins.Length];
         _pumpHeat = new double[farm.Parts.Basins.Length];
         _pipeWatts = [.. description.Pipes.Values.Select(p => p.PowerWatts)];
@@ -79,29 +84,9 @@ public sealed class HouseProcess
             Par.PpfdFromRadiation(weather.RadiationWattsPerSquareMetre, _farm.Parts.Climate.ParShare),
             _cover.ParTransmission,
             _farm.State.House.ShadeShare);
-        Array.Clear(_farm.LampPhotons);
         _lampWatts = 0;
-        double litLamps = 0;
-        double litDay = today.SunsetHours - today.SunriseHours;
-        for (int l = 0; l < _lamps.Length; l++)
-        {
-            double lit = Lit(_farm.State.Equipment.Lamps[l],
-                _lamps[l].Schedule.LitHours(from, to, today.SunriseHours, today.SunsetHours) / step.Hours);
-            litLamps = Math.Max(litLamps, lit);
-            double longest = !_farm.Running.LampsPowered || _farm.State.Equipment.Lamps[l] == LampCondition.Dark ? 0
-                : _farm.State.Equipment.Lamps[l] == LampCondition.BurnsOn ? UnitConstants.HoursPerDay
-                : _lamps[l].Schedule.PhotoperiodHours(today.SunriseHours, today.SunsetHours);
-            litDay = Math.Max(litDay, longest);
-            _lampWatts += _lamps[l].Watts * lit;
-            foreach (int basin in _lamps[l].Basins)
-            {
-                _farm.LampPhotons[basin] += _lamps[l].Photons * lit;
-            }
-
-            state.LampMolesToday += Par.LightIntegral(_lamps[l].Photons * lit, step.Hours);
-        }
-
         double sun = Math.Max(0, Math.Min(to, today.SunsetHours) - Math.Max(from, today.SunriseHours)) / step.Hours;
+        LightLamps(from, to, today, sun);
         NurseryDescription? nursery = _farm.Parts.Farm.Nursery;
         double nurseryLit = nursery is null
             ? 0
@@ -124,8 +109,6 @@ public sealed class HouseProcess
         return new StepLight(
             natural,
             inside,
-            Math.Max(sun, Math.Min(1, sun + litLamps)),
-            litDay,
             nursery?.LightMicromoles ?? 0,
             Math.Min(1, nurseryLit),
             nursery is null ? 0 : nursery.LightMicromoles / LampMicromolesPerJoule * nurseryLit * UnitConstants.SecondsPerHour / 1e6,
@@ -162,6 +145,11 @@ public sealed class HouseProcess
         }
 
         double blower = BlowerWatts();
+        double largest = _house.House.HeaterCapacityWatts;
+        double heaterShare = parts.AirHeaterTank >= 0 && largest > 0
+            ? Math.Min(1, _farm.State.Fuel.AvailableMegajoules(parts.AirHeaterTank, step.Hours, _farm.FuelTaken[parts.AirHeaterTank])
+                * 1e6 * parts.AirHeaterSource!.Efficiency / (largest * step.Hours * UnitConstants.SecondsPerHour))
+            : 1;
         _air = _house.Solve(new HouseConditions(
             weather.TemperatureCelsius,
             weather.RadiationWattsPerSquareMetre,
@@ -178,10 +166,12 @@ public sealed class HouseProcess
             hour + (step.Hours / 2) < today.SunriseHours || hour + (step.Hours / 2) > today.SunsetHours)
         {
             ShadeShare = state.ShadeShare,
-            HeaterShare = _farm.Running.AirHeater,
+            HeaterShare = heaterShare * _farm.Running.AirHeater,
             VentShare = _farm.Running.Vents,
+            PadShare = _farm.Running.IsPowered(PowerLoad.House) ? 1 : 0,
         });
         state.OutsideCelsius = weather.TemperatureCelsius;
+        TakeFuel();
         for (int b = 0; b < parts.Basins.Length; b++)
         {
             // Walls lose to the air of this step.
@@ -225,13 +215,90 @@ public sealed class HouseProcess
         totals.NurseryKilowattHours += _nurseryWatts * kilowattHours;
         totals.PumpKilowattHours += _pumpWatts * kilowattHours;
         totals.BlowerKilowattHours += BlowerWatts() * kilowattHours;
-        if (_air.HeaterWatts > 0 && parts.AirHeaterFuel is { } fuel)
+        (double fans, double padPump) = CommitVentilation();
+        state.ElectricWatts = _lampWatts + _nurseryWatts + _pumpWatts + BlowerWatts() + fans + padPump;
+        if (_air.HeaterWatts > 0 && parts.AirHeaterSource is { } source)
         {
             double megajoules = _air.HeaterWatts * seconds / 1e6;
-            double units = fuel.UnitsFor(megajoules, parts.Farm.House.AirHeater!.Efficiency);
             totals.AirHeatMegajoules += megajoules;
-            totals.AirFuelUnits += units;
-            totals.FuelCarbonDioxideKilograms += fuel.CarbonDioxideKilograms(units);
+            totals.AirFuelUnits += _airFuelUnits;
+            totals.FuelCarbonDioxideKilograms += source.Fuel.CarbonDioxideKilograms(_airFuelUnits);
+            totals.PurgeHeatMegajoules += _air.PurgeHeaterWatts * seconds / 1e6;
+            totals.PurgeFuelUnits += _airFuelUnits * _air.PurgeHeaterWatts / _air.HeaterWatts;
+            totals.AirHeatPumpKilowattHours += parts.AirHeatPump.UnitsFor(megajoules, _air.AirCelsius, state.OutsideCelsius);
+            state.ElectricWatts += source.Fuel.IsElectric ? _airFuelUnits / kilowattHours : 0;
+        }
+    }
+
+    // Fans, pad and airing of the step; the pad's water comes from the source and never meets the farm's.
+    private (double FanWatts, double PadWatts) CommitVentilation()
+    {
+        HouseDescription house = _farm.Parts.Farm.House;
+        FarmTotals totals = _farm.State.Totals;
+        double hours = _farm.Step.Hours;
+        double vented = (_air.VentCubicMetresPerSecond + _air.PurgeCubicMetresPerSecond) * UnitConstants.SecondsPerHour;
+        double fans = house.Fans is { } fan ? vented / fan.CubicMetresPerWattHour : 0;
+        double pump = 0;
+        totals.FanKilowattHours += fans * hours / UnitConstants.GramsPerKilogram;
+        totals.PurgeHours += _air.PurgeCubicMetresPerSecond > 0 ? hours : 0;
+        if (_air.PadWetShare > 0 && house.EvaporativePad is { } pad)
+        {
+            pump = pad.PowerWatts * _air.PadWetShare;
+            double litres = _air.PadKilogramsPerHour * (1 + pad.BleedShare) * hours;
+            totals.PadKilowattHours += pump * hours / UnitConstants.GramsPerKilogram;
+            totals.PadLitres += litres;
+            totals.PadHours += _air.PadWetShare * hours;
+            _farm.State.Books.Post(Door.SourceWater, FarmBooks.Water, litres);
+            _farm.State.Books.Post(Door.EvaporativePad, FarmBooks.Water, -litres);
+        }
+
+        _carbonDioxide.Commit(vented + (house.InfiltrationPerHour * house.AirCubicMetres), vented <= 0, _farm.State.House.NaturalPhotons);
+        return (fans, pump);
+    }
+
+    /// <summary>Ends a day.</summary>
+    public void EndDay() => _carbonDioxide.EndDay();
+
+    // The air heater is solved first, so it takes its fuel before the heaters of the water ask for theirs.
+    private void TakeFuel()
+    {
+        FarmParts parts = _farm.Parts;
+        _airFuelUnits = _air.HeaterWatts > 0 && parts.AirHeaterSource is { } source
+            ? source.UnitsFor(_air.HeaterWatts * _farm.Step.Hours * UnitConstants.SecondsPerHour / 1e6, _air.AirCelsius, _farm.State.House.OutsideCelsius)
+            : 0;
+        if (parts.AirHeaterTank >= 0)
+        {
+            _farm.FuelTaken[parts.AirHeaterTank] += _airFuelUnits * UnitConstants.LitresPerUsGallon;
+        }
+    }
+
+    // Groups may overlap: their light adds up over a basin, and its lit hours reach from the first lamp to the last.
+    private void LightLamps(double from, double to, in DailyWeather today, double sun)
+    {
+        WaterStep step = _farm.Step;
+        Array.Clear(_farm.LampPhotons);
+        Array.Clear(_schedule);
+        Array.Fill(_farm.LitShare, sun);
+        for (int l = 0; l < _lamps.Length; l++)
+        {
+            LampCondition condition = _farm.State.Equipment.Lamps[l];
+            double lit = Lit(condition, _lamps[l].Schedule.LitHours(from, to, today.SunriseHours, today.SunsetHours) / step.Hours);
+            bool dark = !_farm.Running.LampsPowered || condition == LampCondition.Dark;
+            LampSchedule hours = condition == LampCondition.BurnsOn ? LampSchedule.Always : _lamps[l].Schedule;
+            _lampWatts += _lamps[l].Watts * lit;
+            foreach (int basin in _lamps[l].Basins)
+            {
+                _farm.LampPhotons[basin] += _lamps[l].Photons * lit;
+                _farm.LitShare[basin] = Math.Max(_farm.LitShare[basin], Math.Min(1, sun + lit));
+                _schedule[basin] = dark ? _schedule[basin] : _schedule[basin].Together(hours);
+            }
+
+            _farm.State.House.LampMolesToday += Par.LightIntegral(_lamps[l].Photons * lit, step.Hours) * _lamps[l].CropShare;
+        }
+
+        for (int b = 0; b < _schedule.Length; b++)
+        {
+            _farm.LitHoursOfDay[b] = _schedule[b].PhotoperiodHours(today.SunriseHours, today.SunsetHours);
         }
     }
 
@@ -345,26 +412,43 @@ public sealed class HouseProcess
         VentCubicMetresPerSecond = house.LargestVentilationPerHour * house.AirCubicMetres / UnitConstants.SecondsPerHour,
         VentSetPointCelsius = house.VentCelsius,
         HasThermalScreen = house.Screen,
+        ScreenBelowCelsius = house.ScreenBelowCelsius ?? double.PositiveInfinity,
+        PadEffectiveness = house.EvaporativePad is { } pad ? PadOf(house, pad) : 0,
+        PadSetPointCelsius = house.EvaporativePad?.WetAtCelsius ?? double.PositiveInfinity,
+        PurgeHumidityPercent = 100 * (house.HumidityPurge?.AboveShare ?? double.PositiveInfinity),
+        PurgeCubicMetresPerSecond = (house.HumidityPurge?.LargestPerHour ?? 0) * house.AirCubicMetres / UnitConstants.SecondsPerHour,
         HeaterCapacityWatts = (house.AirHeater?.OutputKilowatts ?? 0) * UnitConstants.GramsPerKilogram,
         HeaterSetPointCelsius = house.AirHeater?.HoldCelsius ?? double.NegativeInfinity,
         Air = _farm.Parts.Climate.House,
     };
 
+    private double PadOf(HouseDescription house, EvaporativePadDescription pad) => house.Fans is null
+        ? throw new DescriptionException("house.evaporativePad: air must be drawn through a pad; describe the \"fans\" of the house.")
+        : pad.WetAtCelsius < house.VentCelsius
+            ? throw new DescriptionException(
+                $"house.evaporativePad: it is wetted at {pad.WetAtCelsius:0.#} °C, below the {house.VentCelsius:0.#} °C at which the house is ventilated; set \"wetAt\" at or above \"ventAt\".")
+            : pad.Effectiveness ?? _farm.Parts.Climate.Machines.PadEffectiveness;
+
     /// <summary>Lamps that travel together: their light spread over the crop they pass.</summary>
-    private readonly record struct LampGroup(LampSchedule Schedule, int[] Basins, double Photons, double Watts)
+    private readonly record struct LampGroup(LampSchedule Schedule, int[] Basins, double Photons, double Watts, double CropShare)
     {
         public static LampGroup Of(LampDescription lamp, FarmParts parts)
         {
             int[] basins = [.. lamp.Over.Select(parts.BasinIndex)];
-            double area = parts.Farm.Troughs.Values.Where(t => lamp.Over.Contains(t.Basin)).Sum(t => t.AreaSquareMetres)
-                + parts.Farm.Lanes.Values.Where(l => lamp.Over.Contains(l.Basin)).Sum(l => l.Boards * l.BoardSquareMetres)
-                + parts.Beds.Where(b => lamp.Over.Contains(b.Basin)).Sum(b => b.AreaSquareMetres);
+            double area = CropSquareMetres(parts, b => lamp.Over.Contains(b));
+            double lit = CropSquareMetres(parts, b => parts.Farm.Lamps.Values.Any(l => l.Over.Contains(b)));
             double watts = lamp.Count * lamp.PowerWatts;
             return new LampGroup(
                 new LampSchedule(lamp.BeforeSunriseHours, lamp.AfterSunsetHours),
                 basins,
                 area > 0 ? watts * lamp.EfficacyMicromolesPerJoule * lamp.UtilisationShare / area : 0,
-                watts);
+                watts,
+                lit > 0 ? area / lit : 0);
         }
+
+        private static double CropSquareMetres(FarmParts parts, Func<string, bool> under) =>
+            parts.Farm.Troughs.Values.Where(t => under(t.Basin)).Sum(t => t.AreaSquareMetres)
+                + parts.Farm.Lanes.Values.Where(l => under(l.Basin)).Sum(l => l.Boards * l.BoardSquareMetres)
+                + parts.Beds.Where(b => under(b.Basin)).Sum(b => b.AreaSquareMetres);
     }
 }

@@ -21,6 +21,9 @@ public sealed class HouseState
     /// <summary>Air heater in the last step, W.</summary>
     public double AirHeaterWatts { get; set; }
 
+    /// <summary>Electric power of everything in the last step, W.</summary>
+    public double ElectricWatts { get; set; }
+
     /// <summary>Daylight at the crop in the last step, µmol/(m² s).</summary>
     public double NaturalPhotons { get; set; }
 
@@ -39,17 +42,38 @@ public sealed class HouseState
     /// <summary>Share of the light that shade keeps out.</summary>
     public double ShadeShare { get; set; }
 
+    /// <summary>Carbon dioxide of the air, ppm.</summary>
+    public double CarbonDioxidePpm { get; set; } = 420;
+
+    /// <summary>Carbon that the water gave to the air in the last step, g C/h; negative where it took some up.</summary>
+    public double WaterCarbonGramsPerHour { get; set; }
+
+    /// <summary>Dry matter that all plants gained at the last midnight, g.</summary>
+    public double CropGainGrams { get; set; }
+
+    /// <summary>Carbon dioxide fixed for a mole of light on a square metre, g, by yesterday.</summary>
+    public double FixedGramsPerMole { get; set; }
+
+    /// <summary>Carbon dioxide that the plants respire, g/h, by yesterday.</summary>
+    public double RespiredGramsPerHour { get; set; }
+
     /// <summary>Takes over another's state.</summary>
     public void CopyFrom(HouseState other)
     {
         ArgumentNullException.ThrowIfNull(other);
         ShadeShare = other.ShadeShare;
+        CarbonDioxidePpm = other.CarbonDioxidePpm;
+        WaterCarbonGramsPerHour = other.WaterCarbonGramsPerHour;
+        CropGainGrams = other.CropGainGrams;
+        FixedGramsPerMole = other.FixedGramsPerMole;
+        RespiredGramsPerHour = other.RespiredGramsPerHour;
         AirCelsius = other.AirCelsius;
         VapourPressureKilopascal = other.VapourPressureKilopascal;
         FloorCelsius = other.FloorCelsius;
         RelativeHumidityPercent = other.RelativeHumidityPercent;
         OutsideCelsius = other.OutsideCelsius;
         AirHeaterWatts = other.AirHeaterWatts;
+        ElectricWatts = other.ElectricWatts;
         NaturalPhotons = other.NaturalPhotons;
         NaturalMolesToday = other.NaturalMolesToday;
         LampMolesToday = other.LampMolesToday;

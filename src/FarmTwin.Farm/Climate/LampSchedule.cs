@@ -5,6 +5,9 @@ namespace FarmTwin.Farm.Climate;
 /// <param name="HoursAfterSunset">Hours on after sunset, 0 or more.</param>
 public readonly record struct LampSchedule(double HoursBeforeSunrise, double HoursAfterSunset)
 {
+    /// <summary>Lamps that never go out.</summary>
+    public static LampSchedule Always => new(UnitConstants.HoursPerDay, UnitConstants.HoursPerDay);
+
     /// <summary>Hours that the lamps are on within a stretch of clock time.</summary>
     /// <remarks>Hours that reach over midnight count on the day on whose clock they fall. Where the night is shorter than both
     /// together they do not count twice.</remarks>
@@ -27,6 +30,10 @@ public readonly record struct LampSchedule(double HoursBeforeSunrise, double Hou
     /// <param name="sunsetHours">Sunset, h.</param>
     public double PhotoperiodHours(double sunriseHours, double sunsetHours) =>
         Math.Min(24, sunsetHours - sunriseHours + HoursBeforeSunrise + HoursAfterSunset);
+
+    /// <summary>Hours in which one or the other is on: both lie against sunrise and sunset, so the longer covers the shorter.</summary>
+    public LampSchedule Together(LampSchedule other) => new(
+        Math.Max(HoursBeforeSunrise, other.HoursBeforeSunrise), Math.Max(HoursAfterSunset, other.HoursAfterSunset));
 
     private static double Overlap(double from, double to, double start, double end) =>
         Math.Max(0, Math.Min(to, end) - Math.Max(from, start));

@@ -11,6 +11,8 @@ namespace FarmTwin.Farm.Climate;
 /// <param name="PadEffectiveness">Of an evaporative pad.</param>
 /// <param name="ThermostatHysteresisKelvin">Between on and off, K.</param>
 /// <param name="ThermostatLeastOnMinutes">Shortest time on, min.</param>
+/// <param name="HeatPumpWaterFlowAboveKelvin">How far a heat pump's flow lies above the water it heats, K.</param>
+/// <param name="HeatPumpAirFlowAboveKelvin">How far a heat pump's flow lies above the air it heats, K.</param>
 public sealed record MachineParameters(
     double LampEfficacyMicromolesPerJoule,
     double LampUtilisation,
@@ -19,7 +21,9 @@ public sealed record MachineParameters(
     double DiffuserLossKilopascal,
     double PadEffectiveness,
     double ThermostatHysteresisKelvin,
-    double ThermostatLeastOnMinutes)
+    double ThermostatLeastOnMinutes,
+    double HeatPumpWaterFlowAboveKelvin,
+    double HeatPumpAirFlowAboveKelvin)
 {
     /// <summary>Reads the parameters from the set <c>processes/climate</c>.</summary>
     /// <param name="set">The set.</param>
@@ -36,6 +40,8 @@ public sealed record MachineParameters(
             set.Get("diffuserLoss", "kPa"),
             set.Get("padEffectiveness", "1"),
             set.Get("thermostatHysteresis", "K"),
-            set.Get("thermostatLeastOn", "min"));
+            set.Get("thermostatLeastOn", "min"),
+            set.Get("heatPumpWaterFlow", "K"),
+            set.Get("heatPumpAirFlow", "K"));
     }
 }

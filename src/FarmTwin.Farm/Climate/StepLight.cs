@@ -3,8 +3,6 @@ namespace FarmTwin.Farm.Climate;
 /// <summary>Light and air of a step, as the plants meet them.</summary>
 /// <param name="NaturalPhotons">Daylight at the crop, µmol/(m² s).</param>
 /// <param name="InsideMegajoules">Sun inside the house, MJ/(m² h).</param>
-/// <param name="LitShare">Share of the step in which the rafts are lit, by sun or lamps.</param>
-/// <param name="LitHoursOfDay">Lit hours of this day on the rafts, h.</param>
 /// <param name="NurseryPhotons">Light at the trays while on, µmol/(m² s).</param>
 /// <param name="NurseryLitShare">Share of the step in which the trays are lit.</param>
 /// <param name="NurseryMegajoules">Heat of that light on the trays, MJ/(m² h), mean of the step.</param>
@@ -14,8 +12,6 @@ namespace FarmTwin.Farm.Climate;
 public readonly record struct StepLight(
     double NaturalPhotons,
     double InsideMegajoules,
-    double LitShare,
-    double LitHoursOfDay,
     double NurseryPhotons,
     double NurseryLitShare,
     double NurseryMegajoules,

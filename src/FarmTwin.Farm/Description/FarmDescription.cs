@@ -72,6 +72,10 @@ public sealed record FarmDescription
     [Input("waterHeaters", "Heaters of the water")]
     public IReadOnlyDictionary<string, WaterHeaterDescription> WaterHeaters { get; init; } = new Dictionary<string, WaterHeaterDescription>();
 
+    /// <summary>Fuel tanks by name.</summary>
+    [Input("fuelTanks", "Tanks of fuel that is delivered; a heater that burns from none never runs short")]
+    public IReadOnlyDictionary<string, FuelTankDescription> FuelTanks { get; init; } = new Dictionary<string, FuelTankDescription>();
+
     /// <summary>Lamps on rails by name.</summary>
     [Input("lamps", "Lamps that travel over the raft lanes")]
     public IReadOnlyDictionary<string, LampDescription> Lamps { get; init; } = new Dictionary<string, LampDescription>();

@@ -124,6 +124,19 @@ public sealed record ChangeWater : PlannedEvent
     public required double Litres { get; init; }
 }
 
+/// <summary>Coming deliveries of fuel do not come.</summary>
+[Kind("no-delivery", "The next deliveries of fuel to a tank do not come")]
+public sealed record NoDelivery : PlannedEvent
+{
+    /// <summary>The tank.</summary>
+    [Input("tank", "The fuel tank", Of = "fuelTanks")]
+    public required string Tank { get; init; }
+
+    /// <summary>How many.</summary>
+    [Input("deliveries", "How many deliveries stay away", Low = 1, High = 50)]
+    public int Deliveries { get; init; } = 1;
+}
+
 /// <summary>Draws or takes off shade.</summary>
 [Kind("set-shade", "Sets the share of the light that shade keeps out")]
 public sealed record SetShade : PlannedEvent

@@ -143,9 +143,33 @@ public sealed record HouseDescription
     [Input("ventilationWithoutPower", "Share of the ventilation that works without power: roof vents cranked by hand or driven by wax", Unit = "1", Low = 0, High = 1)]
     public double VentilationWithoutPower { get; init; }
 
+    /// <summary>Outside temperature below which the screen is drawn at night, °C; null: every night.</summary>
+    [Input("screenBelow", "The screen is drawn on nights colder than this outside; every night when left out", Unit = "°C", Low = -40, High = 40)]
+    public double? ScreenBelowCelsius { get; init; }
+
+    /// <summary>Exhaust fans, if any.</summary>
+    [Input("fans", "Exhaust fans; left out, the house is ventilated by openings")]
+    public FansDescription? Fans { get; init; }
+
+    /// <summary>A wet pad, if any.</summary>
+    [Input("evaporativePad", "A wet pad through which the fans draw the air")]
+    public EvaporativePadDescription? EvaporativePad { get; init; }
+
+    /// <summary>Airing against humidity, if any.</summary>
+    [Input("humidityPurge", "Airing against humidity while the vents are shut, with the heater making up for it")]
+    public HumidityPurgeDescription? HumidityPurge { get; init; }
+
     /// <summary>Carbon dioxide of the air, ppm.</summary>
-    [Input("carbonDioxide", "Carbon dioxide of the house air", Unit = "ppm", Low = 200, High = 3000)]
+    [Input("carbonDioxide", "Carbon dioxide of the house air; of the outside air where the house's is computed", Unit = "ppm", Low = 200, High = 3000)]
     public double CarbonDioxidePpm { get; init; } = 420;
+
+    /// <summary>Whether the carbon dioxide of the house is computed.</summary>
+    [Input("carbonDioxideBalance", "Whether the carbon dioxide of the house air is computed from water, plants, enrichment and air exchange")]
+    public bool CarbonDioxideBalance { get; init; }
+
+    /// <summary>Enrichment, if any.</summary>
+    [Input("enrichment", "Carbon dioxide let into the house air; needs carbonDioxideBalance. Never from an unvented burner")]
+    public EnrichmentDescription? Enrichment { get; init; }
 
     /// <summary>The air heater, if any.</summary>
     [Input("airHeater", "Heater of the air")]
@@ -168,8 +192,8 @@ public sealed record AirHeaterDescription
     public string Fuel { get; init; } = "propane";
 
     /// <summary>Heat out per heat in (higher heating value).</summary>
-    [Input("efficiency", "Heat out per heat of the fuel, on the higher heating value", Unit = "1", Low = 0.3, High = 6)]
-    public double Efficiency { get; init; } = 0.8;
+    [Input("efficiency", "Heat out per heat of the fuel, on the higher heating value; of a heat pump at 7 °C outside; the fuel's usual one when left out", Unit = "1", Low = 0.3, High = 6)]
+    public double? Efficiency { get; init; }
 }
 
 /// <summary>The water that fills and tops up.</summary>

@@ -293,8 +293,8 @@ public sealed record WaterHeaterDescription
     public string Fuel { get; init; } = "propane";
 
     /// <summary>Heat out per heat in.</summary>
-    [Input("efficiency", "Heat out per heat of the fuel, on the higher heating value", Unit = "1", Low = 0.3, High = 6)]
-    public double Efficiency { get; init; } = 0.82;
+    [Input("efficiency", "Heat out per heat of the fuel, on the higher heating value; of a heat pump at 7 °C outside; the fuel's usual one when left out", Unit = "1", Low = 0.3, High = 6)]
+    public double? Efficiency { get; init; }
 
     /// <summary>Temperature of the hot loop, °C.</summary>
     [Input("hotLoop", "Temperature of the hot loop", Unit = "°C", Low = 25, High = 90)]

@@ -78,11 +78,14 @@ public static class Door
     /// <summary>Pure oxygen from a backup, as far as it dissolves.</summary>
     public const int BackupOxygen = 24;
 
+    /// <summary>Source water that the pad of the house evaporates or bleeds: it never meets the farm's water.</summary>
+    public const int EvaporativePad = 25;
+
     /// <summary>Names, in the order of the constants.</summary>
     public static readonly string[] Names =
     [
         "source water", "feed", "fish delivered", "fish sold", "dead fish", "seed", "crop harvest", "crop compost", "denitrification",
         "dosing", "sludge compost", "spill", "iron lost", "air", "fish", "nitrification", "solids breakdown", "plant uptake",
-        "evaporation", "transpiration", "water heaters", "gains", "loss to house", "precipitation", "backup oxygen",
+        "evaporation", "transpiration", "water heaters", "gains", "loss to house", "precipitation", "backup oxygen", "evaporative pad",
     ];
 }

@@ -233,7 +233,7 @@ public sealed class BackupWork : FarmWork
 
         if (generator.FeedsWaterHeaters)
         {
-            watts += Parts.Heaters.Select((h, i) => h.PowerWatts + (Parts.HeaterFuel[i].SaleUnit == "kWh" ? h.OutputKilowatts * 1000 / h.Efficiency : 0)).Sum();
+            watts += Parts.Heaters.Select((h, i) => h.PowerWatts + (Parts.HeaterFuel[i].SaleUnit == "kWh" ? h.OutputKilowatts * 1000 / Parts.HeaterSource[i].Efficiency : 0)).Sum();
         }
 
         if (generator.FeedsLamps)

@@ -71,4 +71,10 @@ public enum FarmEventKind
 
     /// <summary>A person who was called arrives; argument 0 is the person.</summary>
     AlarmArrival,
+
+    /// <summary>Fuel tanks are looked at, hourly.</summary>
+    FuelCheck,
+
+    /// <summary>Fuel comes, or does not; argument 0 is the tank.</summary>
+    FuelDelivery,
 }

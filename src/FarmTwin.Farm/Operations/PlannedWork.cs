@@ -71,6 +71,10 @@ public sealed class PlannedWork : FarmWork
             case ProbeDrifts drifts:
                 LetDrift(drifts, seconds);
                 break;
+            case NoDelivery missed:
+                State.Fuel.StayAway[Index([.. Parts.Farm.FuelTanks.Keys], missed.Tank, "fuel tank")] += missed.Deliveries;
+                Log.Add(seconds, "deliveries stop", missed.Tank, missed.Deliveries, "deliveries", "nobody on the farm knows yet");
+                break;
             case ChangeWater change:
                 Change(change, seconds);
                 break;

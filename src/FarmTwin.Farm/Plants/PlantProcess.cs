@@ -100,7 +100,7 @@ public sealed class PlantProcess
                 }
 
                 CropParameters crop = parts.Crops[lot.Crop];
-                Growth.DailyStep(lot, crop, growing.Light[(place * _crops) + lot.Crop], root, parts.Plants);
+                _farm.State.House.CropGainGrams += Growth.DailyStep(lot, crop, growing.Light[(place * _crops) + lot.Crop], root, parts.Plants);
                 DrawTissueWater(basin, Growth.LastGainWaterLitres(lot, crop));
                 Uptake.PlanDay(lot, crop, parts.Plants, root);
             }
@@ -146,7 +146,7 @@ public sealed class PlantProcess
     {
         GrowingState growing = _farm.State.Growing;
         double hours = _farm.Step.Hours;
-        double carbonDioxide = _farm.Parts.Farm.House.CarbonDioxidePpm;
+        double carbonDioxide = _farm.State.House.CarbonDioxidePpm;
         for (int place = 0; place < _places.Count; place++)
         {
             if (place == 0 && _nurseryBasin < 0)

@@ -95,8 +95,8 @@ public sealed class UptakeProcess
                 continue;
             }
 
-            double litShare = b == _nurseryBasin ? light.NurseryLitShare : light.LitShare;
-            double litHours = b == _nurseryBasin ? parts.Farm.Nursery!.LightHours : light.LitHoursOfDay;
+            double litShare = b == _nurseryBasin ? light.NurseryLitShare : _farm.LitShare[b];
+            double litHours = b == _nurseryBasin ? parts.Farm.Nursery!.LightHours : _farm.LitHoursOfDay[b];
             double perHour = litHours > 0 ? litShare / litHours : 0;
             for (int channel = 0; channel < UptakeAmounts.Count; channel++)
             {

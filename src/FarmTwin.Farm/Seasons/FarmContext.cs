@@ -23,6 +23,9 @@ public sealed class FarmContext
         DiedGrams = new double[parts.Basins.Length];
         SuspendedNitrification = new double[parts.Basins.Length];
         LampPhotons = new double[parts.Basins.Length];
+        LitShare = new double[parts.Basins.Length];
+        LitHoursOfDay = new double[parts.Basins.Length];
+        FuelTaken = new double[parts.FuelTanks.Length];
         Warmth = new Warmth(parts);
         Chemistry = new WaterChemistry(parts.Basins.Length);
         Running = new RunningEquipment(parts, state, network);
@@ -80,9 +83,19 @@ public sealed class FarmContext
     /// <summary>Light of the lamps over each basin's crop, mean of the step, µmol/(m² s).</summary>
     public double[] LampPhotons { get; }
 
+    /// <summary>Share of the step in which each basin's crop is lit, by sun or lamps.</summary>
+    public double[] LitShare { get; }
+
+    /// <summary>Lit hours of this day over each basin's crop, h.</summary>
+    public double[] LitHoursOfDay { get; }
+
+    /// <summary>Fuel taken from each tank in this step, L.</summary>
+    public double[] FuelTaken { get; }
+
     /// <summary>Clears the demands of the last step.</summary>
     public void ClearDemands()
     {
+        Array.Clear(FuelTaken);
         Array.Clear(OxygenByFish);
         Array.Clear(OxygenBySolids);
         Array.Clear(OxygenByRoots);

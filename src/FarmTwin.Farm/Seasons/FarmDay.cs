@@ -5,6 +5,7 @@ using FarmTwin.Farm.Biofilter;
 using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Climate;
 using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Energy;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Fish;
 using FarmTwin.Farm.Ledgers;
@@ -27,6 +28,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     private readonly FarmLog _log;
     private readonly WaterBalance _balance;
     private readonly HeatBalance _heat;
+    private readonly HeatSupply _supply;
     private readonly HouseProcess _house;
     private readonly AirExchange _air;
     private readonly CarbonateStore _carbonate;
@@ -47,6 +49,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     private readonly FilterCare _filters;
     private readonly CropWork _crops;
     private readonly BedWork _bedWork;
+    private readonly FuelWork _fuel;
     private readonly DosingWork _dosing;
     private readonly StartUpWork _startUp;
     private readonly CouplingWork _coupling;
@@ -68,6 +71,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         FarmParts parts = farm.Parts;
         _balance = new WaterBalance(farm.Network);
         _heat = new HeatBalance(farm.Network, parts.HeaterBasin);
+        _supply = new HeatSupply(farm, _heat);
         _house = house;
         _air = new AirExchange(farm);
         _carbonate = new CarbonateStore(farm);
@@ -88,6 +92,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _filters = new FilterCare(farm, log, _mineralizers);
         _crops = new CropWork(farm, log, _plants, _market);
         _bedWork = new BedWork(farm, log, _plants, _market);
+        _fuel = new FuelWork(farm, log);
         _dosing = new DosingWork(farm, log);
         _startUp = new StartUpWork(farm, log, _dosing);
         _coupling = new CouplingWork(farm, log, _trade);
@@ -138,7 +143,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _farm.Running.Refresh(fromSeconds);
         _probes.Begin();
         _farm.ClearDemands();
-        _farm.Warmth.Refresh(state.Basins);
+        _farm.Warmth.Refresh(state.Basins, state.House.CarbonDioxidePpm / _farm.Parts.Farm.House.CarbonDioxidePpm);
         _farm.Chemistry.Refresh(state.Basins);
 
         // Light, air and vapour by the water of the start; then volumes, exactly.
@@ -196,6 +201,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
                 _rounds.Morning(now);
                 _startUp.MorningRound(now);
                 _trade.MorningRound(now);
+                _fuel.MorningRound(now, simulation);
                 _alarms.MorningRound(now);
                 _coupling.MorningRound(now, _heat.LargestWatts.Length > 0 ? _heat.LargestWatts[0] : 0);
                 break;
@@ -259,6 +265,12 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
             case FarmEventKind.AlarmArrival:
                 _alarms.Arrive(entry.Argument0, now);
                 break;
+            case FarmEventKind.FuelCheck:
+                _fuel.Check(now);
+                break;
+            case FarmEventKind.FuelDelivery:
+                _fuel.Deliver(entry.Argument0, now);
+                break;
             default:
                 throw new InvalidOperationException($"The farm knows no event of kind {entry.Kind}.");
         }
@@ -292,21 +304,14 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
 
     private void SolveHeat()
     {
-        FarmParts parts = _farm.Parts;
         FarmState state = _farm.State;
-        for (int h = 0; h < parts.Heaters.Length; h++)
+        for (int h = 0; h < _heat.HoldCelsius.Length; h++)
         {
-            WaterHeaterDescription heater = parts.Heaters[h];
-            double coil = HeatExchanger.ImmersedCoilPowerWatts(
-                heater.HotFlowLitresPerHour / UnitConstants.SecondsPerHour,
-                heater.ExchangerWattsPerKelvin,
-                heater.HotLoopCelsius,
-                state.Basins.Celsius[parts.HeaterBasin[h]]);
             _heat.HoldCelsius[h] = _thermostats.HoldCelsius(h, _farm.Step.FromSeconds);
-            _heat.LargestWatts[h] = Math.Clamp(coil, 0, heater.OutputKilowatts * UnitConstants.GramsPerKilogram * _farm.Running.WaterHeater[h]);
         }
 
-        _heat.Solve(state.Basins, _farm.Step, parts.SourceWater.Celsius);
+        _supply.Limit();
+        _heat.Solve(state.Basins, _farm.Step, _farm.Parts.SourceWater.Celsius);
         _heat.After.CopyTo(state.TemperatureAfter, 0);
     }
 
@@ -351,7 +356,6 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     {
         WaterStep step = _farm.Step;
         FarmState state = _farm.State;
-        FarmParts parts = _farm.Parts;
         double evaporated = 0;
         double transpired = 0;
         double vapourHeat = 0;
@@ -374,16 +378,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         state.Books.Post(Door.Evaporation, FarmBooks.Heat, -vapourHeat);
         state.Totals.EvaporatedLitres += evaporated;
         state.Totals.TranspiredLitres += transpired;
-        double seconds = step.Hours * UnitConstants.SecondsPerHour;
-        for (int h = 0; h < parts.Heaters.Length; h++)
-        {
-            double megajoules = _heat.HeaterWatts[h] * seconds / 1e6;
-            double units = parts.HeaterFuel[h].UnitsFor(megajoules, parts.Heaters[h].Efficiency);
-            state.Books.Post(Door.WaterHeaters, FarmBooks.Heat, megajoules);
-            state.Totals.WaterHeatMegajoules += megajoules;
-            state.Totals.WaterFuelUnits += units;
-            state.Totals.FuelCarbonDioxideKilograms += parts.HeaterFuel[h].CarbonDioxideKilograms(units);
-        }
+        _supply.Commit();
     }
 
     private void FollowFaults(WaterStep step)
@@ -448,10 +443,12 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         HouseState house = _farm.State.House;
         double nursery = house.HoursToday > 0 ? house.NurseryCelsiusHours / house.HoursToday : house.AirCelsius;
         _plants.EndDay(nursery, FarmWork.DayOf(NowSeconds));
+        _house.EndDay();
         _crops.DailyLosses();
         _bedWork.EndDay(NowSeconds);
         _market.EndDay(NowSeconds);
         _bookkeeping.EndDay();
+        _farm.State.Fuel.EndDay();
         _record.Day();
         if (NowSeconds % (UnitConstants.DaysPerWeek * UnitConstants.SecondsPerDay) == 0)
         {

@@ -3,6 +3,7 @@ using FarmTwin.Farm.Biofilter;
 using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Climate;
 using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Energy;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Fish;
 using FarmTwin.Farm.Library;
@@ -65,7 +66,15 @@ public sealed class FarmParts
         Faults = FaultParameters.From(library.Set("processes", "faults"));
         RootSurface = SurfaceMedium.From(library.Set("media", "roots"));
         HeaterFuel = [.. Heaters.Select(h => FuelProperties.From(library.Set("fuels", h.Fuel)))];
+        HeaterSource = [.. Heaters.Select((h, i) => UsualSource(h.Fuel, HeaterFuel[i], h.Efficiency, water: true))];
         AirHeaterFuel = farm.House.AirHeater is { } air ? FuelProperties.From(library.Set("fuels", air.Fuel)) : null;
+        AirHeaterSource = AirHeaterFuel is null ? null : UsualSource(farm.House.AirHeater!.Fuel, AirHeaterFuel, farm.House.AirHeater.Efficiency, water: false);
+        FuelProperties pump = FuelProperties.From(library.Set("fuels", "electricity-heat-pump"));
+        WaterHeatPump = UsualSource("electricity-heat-pump", pump, null, water: true);
+        AirHeatPump = UsualSource("electricity-heat-pump", pump, null, water: false);
+        FuelTanks = [.. farm.FuelTanks.Select(t => FuelTank.Of(t.Key, t.Value, farm, library))];
+        HeaterTank = [.. farm.WaterHeaters.Keys.Select(h => Array.FindIndex(FuelTanks, t => t.Description.WaterHeaters.Contains(h)))];
+        AirHeaterTank = Array.FindIndex(FuelTanks, t => t.Description.AirHeater);
         Supplements = library.Names("supplements").ToDictionary(n => n, n => Supplement.From(library.Set("supplements", n)), StringComparer.Ordinal);
         PressureAtmospheres = OxygenSaturation.PressureAtmospheres(farm.Site.ElevationMetres);
         SourceWater = SourceWaterComposition.Of(farm.SourceWater);
@@ -112,6 +121,27 @@ public sealed class FarmParts
 
     /// <summary>The fuel of each heater.</summary>
     public FuelProperties[] HeaterFuel { get; }
+
+    /// <summary>Each heater as the bill sees it.</summary>
+    public HeatSource[] HeaterSource { get; }
+
+    /// <summary>The air heater as the bill sees it.</summary>
+    public HeatSource? AirHeaterSource { get; }
+
+    /// <summary>A heat pump for the same water, to compare with.</summary>
+    public HeatSource WaterHeatPump { get; }
+
+    /// <summary>A heat pump for the same air, to compare with.</summary>
+    public HeatSource AirHeatPump { get; }
+
+    /// <summary>Fuel tanks.</summary>
+    public FuelTank[] FuelTanks { get; }
+
+    /// <summary>The tank of each water heater; -1 where its fuel never runs short.</summary>
+    public int[] HeaterTank { get; }
+
+    /// <summary>The tank of the air heater, or -1.</summary>
+    public int AirHeaterTank { get; }
 
     /// <summary>The fuel of the air heater.</summary>
     public FuelProperties? AirHeaterFuel { get; }
@@ -235,6 +265,12 @@ public sealed class FarmParts
 
     /// <summary>Probes, alarms and people.</summary>
     public AlarmParts Alarms { get; }
+
+    private HeatSource UsualSource(string name, FuelProperties fuel, double? efficiency, bool water)
+    {
+        var usual = HeatSource.Usual(name, fuel, water, Climate.Machines);
+        return usual with { Efficiency = efficiency ?? usual.Efficiency };
+    }
 
     /// <summary>The number of a basin.</summary>
     public int BasinIndex(string name) => Array.IndexOf(BasinNames, name) is >= 0 and var index

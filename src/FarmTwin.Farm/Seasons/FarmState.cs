@@ -44,6 +44,7 @@ public sealed class FarmState
         Money = new MoneyState(parts.Accounts);
         Probes = new ProbeState(parts.Alarms.ProbeNames.Length);
         Alarms = new AlarmBoard(parts.Alarms.Points.Length, parts.Alarms.People.Length);
+        Fuel = new Energy.FuelTanks(parts.FuelTanks);
     }
 
     /// <summary>Bodies of water.</summary>
@@ -75,6 +76,9 @@ public sealed class FarmState
 
     /// <summary>Temperature each water heater holds, °C.</summary>
     public double[] HeaterHold { get; }
+
+    /// <summary>Fuel tanks.</summary>
+    public Energy.FuelTanks Fuel { get; }
 
     /// <summary>Ledgers.</summary>
     public FarmBooks Books { get; } = new();
@@ -147,5 +151,6 @@ public sealed class FarmState
         Money.CopyFrom(other.Money);
         Probes.CopyFrom(other.Probes);
         Alarms.CopyFrom(other.Alarms);
+        Fuel.CopyFrom(other.Fuel);
     }
 }

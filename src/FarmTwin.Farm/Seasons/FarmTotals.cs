@@ -90,6 +90,51 @@ public sealed class FarmTotals
     /// <summary>Electricity of the nursery, kWh.</summary>
     public double NurseryKilowattHours { get; set; }
 
+    /// <summary>Electricity of a heat pump for the water's heat, kWh.</summary>
+    public double WaterHeatPumpKilowattHours { get; set; }
+
+    /// <summary>Electricity of a heat pump for the air's heat, kWh.</summary>
+    public double AirHeatPumpKilowattHours { get; set; }
+
+    /// <summary>Electricity of the exhaust fans, kWh.</summary>
+    public double FanKilowattHours { get; set; }
+
+    /// <summary>Electricity of the pad's pump, kWh.</summary>
+    public double PadKilowattHours { get; set; }
+
+    /// <summary>Source water that the pad used, bled water included, L.</summary>
+    public double PadLitres { get; set; }
+
+    /// <summary>Hours of wet pad.</summary>
+    public double PadHours { get; set; }
+
+    /// <summary>Hours of airing against humidity.</summary>
+    public double PurgeHours { get; set; }
+
+    /// <summary>Heat of the air heater for it, MJ.</summary>
+    public double PurgeHeatMegajoules { get; set; }
+
+    /// <summary>Fuel of the air heater for it, in its sale unit.</summary>
+    public double PurgeFuelUnits { get; set; }
+
+    /// <summary>Carbon dioxide let into the air, g.</summary>
+    public double EnrichedGrams { get; set; }
+
+    /// <summary>Hours in which water went from the fish loop to the plant loop and back.</summary>
+    public double CoupledHours { get; set; }
+
+    /// <summary>Heat of the water heaters in those hours, MJ.</summary>
+    public double CoupledHeaterMegajoules { get; set; }
+
+    /// <summary>Heat that went with the water from the fish loop to the plant loop, net, MJ.</summary>
+    public double CarriedToPlantsMegajoules { get; set; }
+
+    /// <summary>The part of it that the heaters gave in the same step, MJ.</summary>
+    public double SpentOnPlantWaterMegajoules { get; set; }
+
+    /// <summary>Fuel for it, in the heaters' sale unit.</summary>
+    public double SpentOnPlantWaterUnits { get; set; }
+
     /// <summary>Washes of filters.</summary>
     public double Washes { get; set; }
 

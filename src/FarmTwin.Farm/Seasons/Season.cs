@@ -193,6 +193,7 @@ public sealed class Season
         }
 
         State.House.ShadeShare = Parts.Farm.House.ShadeShare;
+        State.House.CarbonDioxidePpm = Parts.Farm.House.CarbonDioxidePpm;
         State.House.AirCelsius = Parts.Farm.House.AirHeater?.HoldCelsius ?? _day.House.Weather.At(0, 0).TemperatureCelsius;
         State.House.FloorCelsius = State.House.AirCelsius;
         State.House.VapourPressureKilopascal = 0.8 * Psychrometrics.SaturationPressureKilopascal(State.House.AirCelsius);
@@ -204,6 +205,12 @@ public sealed class Season
         RoutineSet routines = _simulation.Routines;
         const long day = UnitConstants.SecondsPerDay;
         routines.Add(new Routine(day, day, FarmPhase.Crop, (int)FarmEventKind.Midnight));
+        if (Parts.FuelTanks.Length > 0)
+        {
+            const long hour = (long)UnitConstants.SecondsPerHour;
+            routines.Add(new Routine(hour, hour, FarmPhase.Equipment, (int)FarmEventKind.FuelCheck));
+        }
+
         Daily(7, FarmPhase.Husbandry, FarmEventKind.MineralizerCheck, 0);
         Daily(7, FarmPhase.Husbandry, FarmEventKind.MorningRound, 0);
         Daily(9, FarmPhase.Husbandry, FarmEventKind.FilterCheck, 0);

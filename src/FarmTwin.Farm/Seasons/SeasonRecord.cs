@@ -202,6 +202,7 @@ public sealed class SeasonRecord
         Add("house_air_lowest_C", "°C", ColumnKind.Minimum, () => house.AirCelsius);
         Add("house_air_highest_C", "°C", ColumnKind.Maximum, () => house.AirCelsius);
         Mean("house_humidity_percent", "%", () => house.RelativeHumidityPercent);
+        Mean("house_carbon_dioxide_ppm", "ppm", () => house.CarbonDioxidePpm);
         Instant("daylight_at_crop_mol_per_m2", "mol/m2/d", () => house.NaturalMolesToday);
         Instant("lamp_light_at_crop_mol_per_m2", "mol/m2/d", () => house.LampMolesToday);
     }
@@ -319,8 +320,7 @@ public sealed class SeasonRecord
         Sum("transpiration_L", "L", () => state.Totals.TranspiredLitres);
         Sum("water_heat_kWh", "kWh", () => state.Totals.WaterHeatMegajoules / UnitConstants.MegajoulesPerKilowattHour);
         Sum("air_heat_kWh", "kWh", () => state.Totals.AirHeatMegajoules / UnitConstants.MegajoulesPerKilowattHour);
-        Sum("electricity_kWh", "kWh", () => state.Totals.PumpKilowattHours + state.Totals.BlowerKilowattHours
-            + state.Totals.LampKilowattHours + state.Totals.NurseryKilowattHours);
+        AddEnergyColumns();
         Mean("exchange_L_per_h", "L/h", () => state.ValveFlow.Length > 0 ? _farm.Running.ExchangeOf(0) : 0);
         Sum("work_h", "h", () => state.Labour.Hours);
         if (_farm.Parts.Farm.Prices is not null)
@@ -331,8 +331,43 @@ public sealed class SeasonRecord
         }
     }
 
+    private void AddEnergyColumns()
+    {
+        FarmTotals Totals() => _farm.State.Totals;
+        FarmParts parts = _farm.Parts;
+        bool electricWater = parts.HeaterFuel.Length > 0 && parts.HeaterFuel[0].IsElectric;
+        bool electricAir = parts.AirHeaterFuel?.IsElectric ?? false;
+        double Heaters() => (electricWater ? Totals().WaterFuelUnits : 0) + (electricAir ? Totals().AirFuelUnits : 0);
+        Sum("electricity_kWh", "kWh", () => Totals().PumpKilowattHours + Totals().BlowerKilowattHours + Totals().LampKilowattHours
+            + Totals().NurseryKilowattHours + Totals().FanKilowattHours + Totals().PadKilowattHours + Heaters());
+        Sum("electricity_pumps_kWh", "kWh", () => Totals().PumpKilowattHours);
+        Sum("electricity_blowers_kWh", "kWh", () => Totals().BlowerKilowattHours);
+        Sum("electricity_lamps_kWh", "kWh", () => Totals().LampKilowattHours);
+        Sum("electricity_nursery_kWh", "kWh", () => Totals().NurseryKilowattHours);
+        Sum("electricity_fans_kWh", "kWh", () => Totals().FanKilowattHours + Totals().PadKilowattHours);
+        Sum("electricity_heaters_kWh", "kWh", Heaters);
+        Sum("pad_water_L", "L", () => Totals().PadLitres);
+        if (parts.HeaterFuel.Length > 0 && !electricWater)
+        {
+            Sum($"water_fuel_{parts.HeaterFuel[0].SaleUnit}", parts.HeaterFuel[0].SaleUnit, () => Totals().WaterFuelUnits);
+        }
+
+        if (parts.AirHeaterFuel is { IsElectric: false } air)
+        {
+            Sum($"air_fuel_{air.SaleUnit}", air.SaleUnit, () => Totals().AirFuelUnits);
+        }
+
+        for (int t = 0; t < parts.FuelTanks.Length; t++)
+        {
+            int tank = t;
+            Instant($"fuel_{parts.FuelTanks[t].Name}_L", "L", () => _farm.State.Fuel.Litres[tank]);
+            Instant($"fuel_{parts.FuelTanks[t].Name}_days", "d", () => _farm.State.Fuel.DaysLeft(tank));
+        }
+    }
+
     private void AddHourColumns()
     {
+        Hour("electric_load_kW", "kW", () => _farm.State.House.ElectricWatts / 1000);
         Basins basins = _farm.State.Basins;
         Hour("tan_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Tan));
         Hour("nitrite_fish_loop_mgN_per_L", "mg N/L", () => Loop(_fish, Substance.Nitrite));
@@ -347,6 +382,8 @@ public sealed class SeasonRecord
         Hour("carbon_dioxide_tanks_mg_per_L", "mg/L", () => _tankFigures.CarbonDioxideMoles * 44010);
         Hour("house_air_C", "°C", () => _farm.State.House.AirCelsius);
         Hour("outside_air_C", "°C", () => _farm.State.House.OutsideCelsius);
+        Hour("house_humidity_percent", "%", () => _farm.State.House.RelativeHumidityPercent);
+        Hour("house_carbon_dioxide_ppm", "ppm", () => _farm.State.House.CarbonDioxidePpm);
         Hour("daylight_umol_per_m2_s", "µmol/m2/s", () => _farm.State.House.NaturalPhotons);
         Hour("fish_number", "fish", () => SumCohorts(-1, c => c.Number));
     }

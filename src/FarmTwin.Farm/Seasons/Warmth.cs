@@ -11,6 +11,7 @@ public sealed class Warmth
     private const int Functions = 11;
     private readonly TemperatureTable _table;
     private readonly double[] _values;
+    private double _carbonDioxideShare = 1;
 
     /// <summary>Tabulates the functions of a farm.</summary>
     public Warmth(FarmParts parts)
@@ -41,7 +42,7 @@ public sealed class Warmth
     public double OxygenSaturationGramsPerLitre(int basin) => _values[basin * Functions];
 
     /// <summary>Carbon dioxide in equilibrium with the house air, mol/L.</summary>
-    public double CarbonDioxideSaturationMoles(int basin) => _values[(basin * Functions) + 1];
+    public double CarbonDioxideSaturationMoles(int basin) => _values[(basin * Functions) + 1] * _carbonDioxideShare;
 
     /// <summary>Oxygen conductance of a diffuser for each g/h of standard transfer at α = 1, L/g.</summary>
     public double OxygenTransfer(int basin) => _values[(basin * Functions) + 2];
@@ -74,8 +75,11 @@ public sealed class Warmth
     public double BackgroundDenitrification(int basin) => _values[(basin * Functions) + 10];
 
     /// <summary>Reads the table at the basins' temperatures.</summary>
-    public void Refresh(Basins basins)
+    /// <param name="basins">The basins.</param>
+    /// <param name="carbonDioxideShare">Carbon dioxide of the house air over what the table was made for.</param>
+    public void Refresh(Basins basins, double carbonDioxideShare)
     {
+        _carbonDioxideShare = carbonDioxideShare;
         ArgumentNullException.ThrowIfNull(basins);
         for (int b = 0; b < basins.Count; b++)
         {

@@ -20,6 +20,7 @@ internal static class EnergyFigures
             ["blowers"] = totals.BlowerKilowattHours,
             ["lamps"] = totals.LampKilowattHours,
             ["nursery"] = totals.NurseryKilowattHours,
+            ["fans"] = totals.FanKilowattHours + totals.PadKilowattHours,
         };
         double megajoules = 0;
         if (parts.Heaters.Length > 0)
@@ -33,7 +34,6 @@ internal static class EnergyFigures
         }
 
         string[] units = [.. heaters.Values.Select(h => h.Unit).Distinct()];
-        FuelProperties pump = FuelProperties.From(library.Set("fuels", "electricity-heat-pump"));
         return new EnergySummary
         {
             Fuel = units.Length <= 1 ? heaters.Values.Sum(h => h.Amount) : megajoules,
@@ -43,8 +43,13 @@ internal static class EnergyFigures
             KWhByUse = use,
             FuelCarbonDioxideKg = totals.FuelCarbonDioxideKilograms,
             SameHeatByResistanceKWh = (totals.WaterHeatMegajoules + totals.AirHeatMegajoules) / UnitConstants.MegajoulesPerKilowattHour,
-            SameHeatByHeatPumpKWh = pump.UnitsFor(totals.WaterHeatMegajoules, pump.WaterHeaterEfficiency)
-                + pump.UnitsFor(totals.AirHeatMegajoules, pump.AirHeaterEfficiency),
+            SameHeatByHeatPumpKWh = totals.WaterHeatPumpKilowattHours + totals.AirHeatPumpKilowattHours,
+            Comparison = HeatingComparison.Of(season, library),
+            Cost = Cost(season, heaters, use.Values.Sum()),
+            Coupling = Coupling(season),
+            FuelTanks = Enumerable.Range(0, parts.FuelTanks.Length).ToDictionary(t => parts.FuelTanks[t].Name, t => Tank(season, t), StringComparer.Ordinal),
+            ByMonth = EnergyMonths.Of(season, record),
+            PeakElectricKW = record.Peak("electric_load_kW", highest: true),
             PeakWaterHeatKW = Peak(record.Days("water_heat_kWh"), parts.Heaters.Length > 0),
             WaterHeaterRatedKW = parts.Heaters.Sum(h => h.OutputKilowatts),
             LampShareOfLight = LampShare(record),
@@ -63,6 +68,60 @@ internal static class EnergyFigures
                 fuelName, amount, fuel.SaleUnit, fuel.SaleUnit == "gal" ? amount * UnitConstants.LitresPerUsGallon : null,
                 heat, heat / UnitConstants.MegajoulesPerKilowattHour));
         }
+    }
+
+    private static double? Cost(Season season, Dictionary<string, HeaterSummary> heaters, double kilowattHours)
+    {
+        Description.FarmDescription farm = season.Parts.Farm;
+        double? electricity = farm.Prices is { ElectricityPerKilowattHour: > 0 and var price } ? price : null;
+        double? cost = kilowattHours * electricity;
+        if (heaters.TryGetValue("water", out HeaterSummary? water))
+        {
+            cost += water.Amount * HeatingComparison.PriceOf(farm, water.FuelName, season.Parts.HeaterFuel[0]);
+        }
+
+        if (heaters.TryGetValue("air", out HeaterSummary? air))
+        {
+            cost += air.Amount * HeatingComparison.PriceOf(farm, air.FuelName, season.Parts.AirHeaterFuel!);
+        }
+
+        return cost;
+    }
+
+    private static CouplingHeat? Coupling(Season season)
+    {
+        FarmTotals totals = season.State.Totals;
+        if (totals.CoupledHours <= 0 || season.Parts.Heaters.Length == 0)
+        {
+            return null;
+        }
+
+        HeatSource source = season.Parts.HeaterSource[0];
+        return new CouplingHeat(
+            totals.CoupledHours, totals.CoupledHeaterMegajoules, totals.CarriedToPlantsMegajoules, totals.SpentOnPlantWaterMegajoules,
+            totals.SpentOnPlantWaterUnits, source.Fuel.SaleUnit,
+            totals.SpentOnPlantWaterUnits * HeatingComparison.PriceOf(season.Parts.Farm, source.FuelName, source.Fuel));
+    }
+
+    private static FuelTankSummary Tank(Season season, int tank)
+    {
+        Energy.FuelTanks fuel = season.State.Fuel;
+        Energy.FuelTank of = season.Parts.FuelTanks[tank];
+        double days = fuel.DaysLeft(tank);
+        return new FuelTankSummary
+        {
+            Fuel = of.Description.Fuel,
+            CapacityL = of.Description.CapacityLitres,
+            BurntL = fuel.BurntLitres[tank],
+            DeliveredL = fuel.DeliveredLitres[tank],
+            Deliveries = fuel.Deliveries[tank],
+            MissedDeliveries = fuel.MissedDeliveries[tank],
+            LowestL = new PeakReading(fuel.LowestLitres[tank], fuel.LowestDay[tank]),
+            EndL = fuel.Litres[tank],
+            DaysLeft = double.IsNaN(days) ? null : days,
+            DaysFullOnHardestDay = fuel.HighestLitresPerDay[tank] > 0 ? of.Description.CapacityLitres / fuel.HighestLitresPerDay[tank] : null,
+            HoursEmpty = fuel.HoursEmpty[tank],
+        };
     }
 
     private static PeakReading? Peak(double[] kilowattHours, bool heated)

@@ -24,8 +24,26 @@ public sealed record EnergySummary
     /// <summary>Useful heat given to water and air, kWh: what a resistance heater would draw for the same.</summary>
     public required double SameHeatByResistanceKWh { get; init; }
 
-    /// <summary>Electricity of the library's heat pump for the same heat, kWh.</summary>
+    /// <summary>Electricity of an air-source heat pump for the same heat, hour by hour at the season's outside air, kWh.</summary>
     public required double SameHeatByHeatPumpKWh { get; init; }
+
+    /// <summary>The same heat by propane, naturalGas, element, heatPump: units, cost, carbon dioxide.</summary>
+    public required IReadOnlyDictionary<string, HeatingWay> Comparison { get; init; }
+
+    /// <summary>Fuel and electricity at the scenario's prices, in its currency; null where a price that is needed is not stated.</summary>
+    public required double? Cost { get; init; }
+
+    /// <summary>What the coupling costs the water heater; null before water went to the plants and back.</summary>
+    public required CouplingHeat? Coupling { get; init; }
+
+    /// <summary>Fuel tanks by name.</summary>
+    public required IReadOnlyDictionary<string, FuelTankSummary> FuelTanks { get; init; }
+
+    /// <summary>Fuel and power by calendar month ("2027-03").</summary>
+    public required IReadOnlyDictionary<string, EnergyMonth> ByMonth { get; init; }
+
+    /// <summary>Highest hourly mean of all electric power, kW, with its day; connected load and starting currents are higher.</summary>
+    public required PeakReading? PeakElectricKW { get; init; }
 
     /// <summary>Highest day mean of the water heaters, kW, and its day; null without heaters.</summary>
     public required PeakReading? PeakWaterHeatKW { get; init; }

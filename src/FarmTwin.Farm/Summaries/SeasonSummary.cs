@@ -23,6 +23,9 @@ public sealed record SeasonSummary
     /// <summary>The weather.</summary>
     public required WeatherSummary Weather { get; init; }
 
+    /// <summary>The air of the house.</summary>
+    public required HouseSummary House { get; init; }
+
     /// <summary>The fish.</summary>
     public required FishSummary Fish { get; init; }
 
@@ -84,6 +87,7 @@ public sealed record SeasonSummary
             Days = (double)season.NowSeconds / UnitConstants.SecondsPerDay,
             Engine = new EngineIdentity(version, scenarioHash, season.Seed, season.Replicate, season.Parts.Farm.StepMinutes),
             Weather = WeatherSummary.Of(season),
+            House = HouseSummary.Of(season, record, bands),
             Fish = FishFigures.Of(season, record),
             Crops = CropFigures.Of(season, record),
             Water = WaterFigures.Of(season, record, bands),

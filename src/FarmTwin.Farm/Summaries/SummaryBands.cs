@@ -59,6 +59,12 @@ public sealed record SummaryBands
     /// <summary>Light at the crop below which leafy crops stall, mol/m²/d.</summary>
     public required double LightLow { get; init; }
 
+    /// <summary>Highest air of the house before leafy crops suffer, °C.</summary>
+    public required double HouseAirHigh { get; init; }
+
+    /// <summary>Relative humidity above which grey mould and mildew spread, %.</summary>
+    public required double HouseHumidityHigh { get; init; }
+
     /// <summary>Reads them.</summary>
     /// <param name="library">The library; its set is processes/bands.</param>
     public static SummaryBands From(FarmLibrary library)
@@ -85,6 +91,8 @@ public sealed record SummaryBands
             SodiumWatch = set.Get("sodiumWatch", "mg/L"),
             HeaterNearLimit = set.Get("heaterNearLimit", "1"),
             LightLow = set.Get("lightLow", "mol/m2/d"),
+            HouseAirHigh = set.Get("houseAirHigh", "°C"),
+            HouseHumidityHigh = set.Get("houseHumidityHigh", "%"),
         };
     }
 }

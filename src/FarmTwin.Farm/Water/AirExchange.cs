@@ -202,6 +202,7 @@ public sealed class AirExchange
         }
 
         books.PostWater(Door.Air, Substance.InorganicCarbon, carbon);
+        _farm.State.House.WaterCarbonGramsPerHour = -carbon / step.Hours;
         BookSourceWater();
     }
 

@@ -141,6 +141,11 @@ public sealed class ScreenPage
             : string.Join(", ", energy.Heaters.Select(h => $"{h.Key} {Amount(h.Value)} of {h.Value.FuelName}"));
         Row("Energy", $"{(fuels.Length > 0 ? heaters : "no fuel")}; power {energy.KWh:0} kWh; CO2 of fuel {Mass(energy.FuelCarbonDioxideKg)}");
         Row(string.Empty, $"the same heat: {energy.SameHeatByResistanceKWh:0} kWh by resistance, {energy.SameHeatByHeatPumpKWh:0} by heat pump");
+        foreach ((string name, FuelTankSummary tank) in energy.FuelTanks.Take(1))
+        {
+            Row(string.Empty, $"tank {name}: {tank.Deliveries} deliveries, lowest {Volume(tank.LowestL.Value)} on day {tank.LowestL.Day:0}, "
+                + $"{(tank.HoursEmpty > 0 ? $"EMPTY {tank.HoursEmpty:0} h" : $"{Or(tank.DaysLeft, "0")} days left")}");
+        }
     }
 
     private void Business()

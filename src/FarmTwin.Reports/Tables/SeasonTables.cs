@@ -104,6 +104,33 @@ public static class SeasonTables
         return text.ToString();
     }
 
+    /// <summary>A row a month: electricity by use, fuel, heat.</summary>
+    public static string EnergyByMonth(SeasonSummary summary)
+    {
+        ArgumentNullException.ThrowIfNull(summary);
+        var text = new CsvText();
+        text.Field("month").Field("days");
+        string[] uses = [.. summary.Energy.ByMonth.Values.Take(1).SelectMany(m => m.KWhByUse.Keys)];
+        foreach (string use in uses)
+        {
+            text.Field($"{use}_kWh");
+        }
+
+        text.Field("electricity_kWh").Field("water_heat_kWh").Field("air_heat_kWh").Field("water_fuel").Field("air_fuel").EndLine();
+        foreach ((string month, EnergyMonth energy) in summary.Energy.ByMonth)
+        {
+            text.Field(month).Field(energy.Days);
+            foreach (string use in uses)
+            {
+                text.Field(energy.KWhByUse[use]);
+            }
+
+            text.Field(energy.KWhByUse.Values.Sum()).Field(energy.WaterHeatKWh).Field(energy.AirHeatKWh).Field(energy.WaterFuel).Field(energy.AirFuel).EndLine();
+        }
+
+        return text.ToString();
+    }
+
     private static void Header(CsvText text, Recorder table)
     {
         foreach (RecordedColumn column in table.Columns)

@@ -68,7 +68,7 @@ public sealed class MachineTests
         Assert.Equal(stoichiometric, shipped.CarbonDioxideKilogramsPerUnit, 0.005 * stoichiometric);
         Assert.Equal("kWh", ClimateLibrary.Fuel("electricity").SaleUnit);
         Assert.Equal("therm", ClimateLibrary.Fuel("natural-gas").SaleUnit);
-        Assert.Equal(3.0, ClimateLibrary.Fuel("electricity-heat-pump").WaterHeaterEfficiency);
+        Assert.Equal(HeatPump.CoefficientOfPerformance(28), ClimateLibrary.Fuel("electricity-heat-pump").WaterHeaterEfficiency, 0.05);
     }
 
     [Fact]

@@ -54,6 +54,8 @@ internal sealed class FindingList
             BusinessFindings.Add(list);
             list._area = "alarms";
             AlarmFindings.Add(list);
+            list._area = "energy";
+            EnergyFindings.Add(list);
         }
 
         return list.Choose();
