@@ -66,8 +66,17 @@ public enum Chore
     /// <summary>A supplement is weighed out, dissolved and given.</summary>
     Dose,
 
-    /// <summary>Probes and meters are cleaned and calibrated.</summary>
-    CalibrateProbes,
+    /// <summary>Hand meters are cleaned and checked against buffers.</summary>
+    CheckMeters,
+
+    /// <summary>A probe is cleaned and calibrated.</summary>
+    CalibrateProbe,
+
+    /// <summary>All alarms are tested.</summary>
+    TestAlarms,
+
+    /// <summary>Somebody who was called comes, sees to the alarm and goes home.</summary>
+    AnswerAlarm,
 
     /// <summary>A bead filter is washed.</summary>
     WashFilter,

@@ -1,5 +1,6 @@
 using FarmTwin.Engine;
 using FarmTwin.Farm.Alarms;
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Seasons;
 
@@ -146,6 +147,7 @@ public sealed class AlarmWork : FarmWork
     {
         State.Alarms.ArrivesAt[person] = -1;
         State.Alarms.VisitUntil[person] = seconds + Minutes(_parts.Parameters.VisitMinutes);
+        Spend(Chore.AnswerAlarm, (2 * _parts.People[person].TravelMinutes) + _parts.Parameters.VisitMinutes);
         Attend(seconds, person);
     }
 
@@ -164,6 +166,7 @@ public sealed class AlarmWork : FarmWork
             {
                 double offset = _probes.Offset(p, seconds);
                 _probes.Calibrate(p, seconds);
+                Spend(Chore.CalibrateProbe, 1);
                 string unit = ProbeQuantities.DifferenceUnit(_parts.Quantities[p]);
                 Log.Add(seconds, "calibrate probe", _parts.ProbeNames[p], offset, unit == "1" ? string.Empty : unit, "off before it was calibrated");
             }
@@ -195,6 +198,7 @@ public sealed class AlarmWork : FarmWork
 
         board.TestedSeconds = seconds;
         board.Tests++;
+        Spend(Chore.TestAlarms, 1);
         Log.Add(seconds, "test alarms", "farm", _parts.Points.Length, "alarms", "each raised by hand, phoned out to the whole tree, and acknowledged");
         for (int p = 0; p < _parts.Probes.Length; p++)
         {

@@ -89,6 +89,9 @@ public sealed class OperationsState
     /// <summary>Until when the clock goes by the minute, seconds.</summary>
     public long FineUntilSeconds { get; set; }
 
+    /// <summary>When the work that comes by the calendar was last done.</summary>
+    public RoundsDone Rounds { get; } = new();
+
     /// <summary>Takes over another's state.</summary>
     public void CopyFrom(OperationsState other)
     {
@@ -97,6 +100,7 @@ public sealed class OperationsState
         other.Delivered.CopyTo(Delivered, 0);
         other.DueDay.CopyTo(DueDay, 0);
         LastDeliveryDay = other.LastDeliveryDay;
+        Rounds.CopyFrom(other.Rounds);
         CycledDay = other.CycledDay;
         ChallengesPassed = other.ChallengesPassed;
         ChallengeRuns = other.ChallengeRuns;

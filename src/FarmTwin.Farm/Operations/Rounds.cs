@@ -24,21 +24,26 @@ public sealed class Rounds : FarmWork
         int day = (int)(seconds / UnitConstants.SecondsPerDay);
         Spend(Chore.DailyRound, 1);
         Spend(Chore.ScoutCrops, _growsCrops ? 1 : 0);
-        if (_hasFishLoop && (day % UnitConstants.DaysPerWeek == 0 || TestsDaily(day)))
+        RoundsDone done = State.Operations.Rounds;
+        if (_hasFishLoop && (TestsDaily(day) || day >= done.TestDay + UnitConstants.DaysPerWeek))
         {
+            done.TestDay = day;
             Spend(Chore.TestWater, 1);
         }
 
-        if (day % UnitConstants.DaysPerWeek == 0)
+        // A round that fell on a day off is made up for on the next morning on which somebody is there.
+        if (day >= done.WeeklyDay + UnitConstants.DaysPerWeek)
         {
+            done.WeeklyDay = day;
             Spend(Chore.WeeklyRound, 1);
-            Spend(Chore.CalibrateProbes, 1);
+            Spend(Chore.CheckMeters, 1);
             Spend(Chore.Office, 1);
             TrainFruitingPlants();
         }
 
-        if (day % Parts.Practice.WeighEveryDays == 0)
+        if (day >= done.WeighDay + Parts.Practice.WeighEveryDays)
         {
+            done.WeighDay = day;
             int tanks = 0;
             foreach (List<Fish.Cohort> tank in State.Cohorts)
             {

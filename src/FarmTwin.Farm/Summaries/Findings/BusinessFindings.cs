@@ -85,16 +85,27 @@ internal static class BusinessFindings
 
     private static void Prices(FindingList list, MoneySummary money)
     {
+        var bad = new List<string>();
+        var poor = new List<string>();
         foreach ((string name, UnitCost unit) in money.Products)
         {
-            if (unit.CostPerUnit is { } cost && unit.BroughtPerUnit is { } brought && brought < cost && list.Summary.Sales[name].FirstSaleDay is { } first)
+            if (unit.CostPerUnit is { } cost && unit.BroughtPerUnit is { } brought && brought < cost)
             {
-                string one = unit.Unit == "kg" ? "kilogram" : unit.Unit.TrimEnd('s');
-                list.Add(61, $"A {one} of {name} cost {cost:0.00} {money.Currency} to make, {unit.DirectCostPerUnit:0.00} of it by itself, and brought {brought:0.00} "
-                    + $"(sold from {list.Day(first)} on): " + (brought < unit.DirectCostPerUnit
-                        ? "it does not even pay what it alone takes."
-                        : "it pays what it alone takes, but not its share of what the farm costs anyway."));
+                string one = unit.Unit == "kg" ? "kg" : unit.Unit.TrimEnd('s');
+                bool paysItself = brought >= unit.DirectCostPerUnit;
+                (paysItself ? poor : bad).Add($"{name} ({(paysItself ? cost : unit.DirectCostPerUnit):0.00} for {brought:0.00} {money.Currency} a {one})");
             }
+        }
+
+        if (bad.Count > 0)
+        {
+            list.Add(61, $"Over {list.Summary.Days:0} days, what they alone take is not paid by {string.Join(", ", bad)}: raise the price, heat less, or do without.");
+        }
+
+        if (poor.Count > 0)
+        {
+            list.Add(49, $"Over {list.Summary.Days:0} days, a share of hours, fixed costs and wear is not paid by {string.Join(", ", poor)}: "
+                + "worth growing only as long as better crops have no use for the place and the hours.");
         }
     }
 
