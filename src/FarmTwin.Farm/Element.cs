@@ -32,4 +32,8 @@ public static class Element
 
     /// <summary>Number of elements.</summary>
     public const int Count = 9;
+
+    /// <summary>Names, in the order of the constants.</summary>
+    public static readonly string[] Names =
+        ["nitrogen", "phosphorus", "potassium", "calcium", "magnesium", "sodium", "chloride", "sulfur", "iron"];
 }

@@ -36,6 +36,16 @@ public abstract record DosingDescription
     public bool BeginsWhenCoupled { get; init; }
 }
 
+/// <summary>How the next supplement of a rule is chosen.</summary>
+public enum ChosenBy
+{
+    /// <summary>In turn.</summary>
+    Turn,
+
+    /// <summary>The one whose potassium, calcium or magnesium the water is shortest of.</summary>
+    Need,
+}
+
 /// <summary>Keeps alkalinity above a floor with bases.</summary>
 [Kind("keep-alkalinity", "Doses bases when alkalinity is below a floor")]
 public sealed record KeepAlkalinity : DosingDescription
@@ -51,6 +61,10 @@ public sealed record KeepAlkalinity : DosingDescription
     /// <summary>Largest rise of one dose, mg/L as CaCO3.</summary>
     [Input("mostPerDose", "Largest rise by one dose", Unit = "mg/L as CaCO3", Low = 0.1, High = 200)]
     public double MostPerDose { get; init; } = 20;
+
+    /// <summary>How the next base is chosen.</summary>
+    [Input("chosenBy", "How the next base is chosen: in turn, or by the potassium, calcium or magnesium that the water is shortest of")]
+    public ChosenBy ChosenBy { get; init; }
 }
 
 /// <summary>Keeps nitrate above a floor.</summary>

@@ -72,7 +72,7 @@ public static class Door
     /// <summary>Surfaces and walls to the house air.</summary>
     public const int LossToHouse = 22;
 
-    /// <summary>Calcium phosphate falling out or dissolving (water side).</summary>
+    /// <summary>Calcium phosphate and calcite falling out or dissolving (water side).</summary>
     public const int Precipitation = 23;
 
     /// <summary>Pure oxygen from a backup, as far as it dissolves.</summary>

@@ -31,8 +31,7 @@ public sealed class FarmBooks
 
     /// <summary>Names of the ledgers, in their order.</summary>
     public static readonly string[] Names =
-        ["nitrogen", "phosphorus", "potassium", "calcium", "magnesium", "sodium", "chloride", "sulfur", "iron",
-         "inorganicCarbon", "oxygen", "charge", "water", "heat"];
+        [.. Element.Names, "inorganicCarbon", "oxygen", "charge", "water", "heat"];
 
     /// <summary>Units of the ledgers, in their order.</summary>
     public static readonly string[] Units = ["g", "g", "g", "g", "g", "g", "g", "g", "g", "g", "g", "eq", "L", "MJ"];
@@ -105,7 +104,7 @@ public sealed class FarmBooks
         Substance.Sodium => Element.Sodium,
         Substance.Chloride => Element.Chloride,
         Substance.Sulfate => Element.Sulfur,
-        Substance.Iron => Element.Iron,
+        >= Substance.Iron and <= Substance.LastDissolved => Element.Iron,
         >= Substance.FirstSolidsElement and < Substance.FirstSolidsElement + Element.Count => substance - Substance.FirstSolidsElement,
         _ => -1,
     };

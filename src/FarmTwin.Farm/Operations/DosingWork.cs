@@ -56,12 +56,20 @@ public sealed class DosingWork : FarmWork
             return;
         }
 
-        double grams = GramsFor(dosing, supplement, want, litres);
-        grams = Math.Min(grams, LargestGrams(supplement, basin, litres));
-        if (grams > 0)
+        double wanted = GramsFor(dosing, supplement, want, litres);
+        BaseAllowance allowance = BaseAllowance.For(Farm, supplement, basin, wanted);
+        double grams = allowance.IsHydroxideRule ? allowance.Grams : Math.Min(wanted, LargestWithFish(supplement, basin, litres));
+        if (allowance.IsRefused)
         {
-            Drip(basin, supplement, grams, seconds);
-            Log.Add(seconds, "dose", _names[rule], grams, "g", $"{supplement.Title} into {dosing.Basin}; the test read {value:0.##}");
+            Log.Add(seconds, "dose refused", _names[rule], wanted, "g", $"{supplement.Title} into {dosing.Basin}: {allowance.Why}; dose a bicarbonate instead");
+        }
+        else if (grams > 0)
+        {
+            Give(basin, supplement, grams, seconds + (long)(Math.Max(Parts.Practice.DosingHours, allowance.Hours) * UnitConstants.SecondsPerHour));
+            string spread = allowance.IsHydroxideRule
+                ? $", dripped over {Math.Max(Parts.Practice.DosingHours, allowance.Hours):0} h by the hydroxide rule" + (grams < wanted ? $" ({wanted:0} g wanted)" : string.Empty)
+                : string.Empty;
+            Log.Add(seconds, "dose", _names[rule], grams, "g", $"{supplement.Title} into {dosing.Basin}; the test read {value:0.##}{spread}");
         }
     }
 
@@ -80,8 +88,19 @@ public sealed class DosingWork : FarmWork
     public void Drip(int basin, Supplement supplement, double grams, long seconds) => Give(
         basin, supplement, grams, seconds + (long)(Parts.Practice.DosingHours * UnitConstants.SecondsPerHour));
 
-    /// <summary>Pours a supplement into a basin at once.</summary>
-    public void Pour(int basin, Supplement supplement, double grams) => Give(basin, supplement, grams, null);
+    /// <summary>Pours a supplement into a basin at once, whatever comes of it; says so where that breaks the hydroxide rule.</summary>
+    public void Pour(int basin, Supplement supplement, double grams, long seconds)
+    {
+        BaseAllowance allowance = BaseAllowance.For(Farm, supplement, basin, grams);
+        if (allowance.IsHydroxideRule && grams > allowance.GramsPerHour && State.Basins.Litres[basin] > 0)
+        {
+            DosePrediction dose = Predict(supplement, basin, State.Basins.Litres[basin], grams);
+            Log.Add(seconds, "hydroxide rule broken", Parts.BasinNames[basin], grams, "g",
+                $"{supplement.Title} at once: pH {dose.PHBefore:0.0} to {dose.PH:0.0}, NH3-N {dose.UnionizedAmmoniaMilligramsNPerLitre:0.00} mg/L; no more than {allowance.GramsPerHour:0.#} g an hour");
+        }
+
+        Give(basin, supplement, grams, null);
+    }
 
     private void Give(int basin, Supplement supplement, double grams, long? untilSeconds)
     {
@@ -106,7 +125,7 @@ public sealed class DosingWork : FarmWork
         Put(Substance.Sodium, supplement.SodiumGramsPerKilogram * kilograms);
         Put(Substance.Chloride, supplement.ChlorideGramsPerKilogram * kilograms);
         Put(Substance.Sulfate, supplement.SulfateGramsSPerKilogram * kilograms);
-        Put(Substance.Iron, supplement.ChelatedIronGramsPerKilogram * kilograms);
+        Put(Substance.Iron + (int)supplement.IronHolder, supplement.IronGramsPerKilogram * kilograms);
 
         void Put(int substance, double amount)
         {
@@ -130,6 +149,11 @@ public sealed class DosingWork : FarmWork
     private Supplement? NextSupplement(DosingDescription dosing, int rule, int basin, double litres)
     {
         bool powderLies = State.Basins.UndissolvedCarbonateGrams[basin] * UnitConstants.GramsPerKilogram / litres > LeastPowderMilligramsPerLitre;
+        if (dosing is KeepAlkalinity { ChosenBy: ChosenBy.Need })
+        {
+            return NeededBase(dosing, basin, powderLies);
+        }
+
         for (int passed = 0; passed < dosing.With.Count; passed++)
         {
             Supplement supplement = Parts.Supplements[dosing.With[State.Operations.DosingTurn[rule]++ % dosing.With.Count]];
@@ -140,6 +164,33 @@ public sealed class DosingWork : FarmWork
         }
 
         return null;
+    }
+
+    // The base whose cation the loop is shortest of, measured by its aim.
+    private Supplement? NeededBase(DosingDescription dosing, int basin, bool powderLies)
+    {
+        Supplement? best = null;
+        double shortest = double.PositiveInfinity;
+        foreach (string name in dosing.With)
+        {
+            Supplement supplement = Parts.Supplements[name];
+            if (supplement.DissolvesSlowly && powderLies)
+            {
+                continue;
+            }
+
+            double plenty = Math.Min(
+                Plenty(supplement.PotassiumGramsPerKilogram, Substance.Potassium, Parts.Dosing.PotassiumAimMilligramsPerLitre),
+                Math.Min(
+                    Plenty(supplement.CalciumGramsPerKilogram, Substance.Calcium, Parts.Dosing.CalciumAimMilligramsPerLitre),
+                    Plenty(supplement.MagnesiumGramsPerKilogram, Substance.Magnesium, Parts.Dosing.MagnesiumAimMilligramsPerLitre)));
+            (best, shortest) = plenty < shortest || best is null ? (supplement, plenty) : (best, shortest);
+        }
+
+        return best;
+
+        double Plenty(double content, int substance, double aim) =>
+            content > 0 ? Loops.MilligramsPerLitre(basin, substance) / aim : double.PositiveInfinity;
     }
 
     // What the test reads, and the rise that is wanted (a fall is negative; 0 for nothing to do).
@@ -155,7 +206,7 @@ public sealed class DosingWork : FarmWork
             case KeepNitrate nitrate:
                 return Below(Loops.MilligramsPerLitre(basin, Substance.Nitrate), nitrate.AtMilligramsNPerLitre, nitrate.UpToMilligramsNPerLitre);
             case KeepElement element:
-                return Below(Loops.MilligramsPerLitre(basin, SubstanceOf(element.Element)), element.AtMilligramsPerLitre, element.UpToMilligramsPerLitre);
+                return Below(MilligramsPerLitre(basin, element.Element), element.AtMilligramsPerLitre, element.UpToMilligramsPerLitre);
             case HoldPH hold:
                 double pH = hold.ByProbe is { } probe ? ReadingOf(probe, State.Basins.PH[basin]) : State.Basins.PH[basin];
                 double held = Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin]);
@@ -174,6 +225,19 @@ public sealed class DosingWork : FarmWork
     // A doser believes its probe; before the first sample it goes by the water.
     private double ReadingOf(string probe, double unread) =>
         State.Probes.Reading[Parts.Alarms.ProbeIndex(probe)] is var reading && double.IsNaN(reading) ? unread : reading;
+
+    // A test of iron reads all that is dissolved, whatever holds it.
+    private double MilligramsPerLitre(int basin, KeptElement element)
+    {
+        int substance = SubstanceOf(element);
+        double sum = Loops.MilligramsPerLitre(basin, substance);
+        for (int holder = 1; element == KeptElement.Iron && holder < Substance.IronHolders; holder++)
+        {
+            sum += Loops.MilligramsPerLitre(basin, substance + holder);
+        }
+
+        return sum;
+    }
 
     private static int SubstanceOf(KeptElement element) => element switch
     {
@@ -202,7 +266,7 @@ public sealed class DosingWork : FarmWork
                 KeptElement.Calcium => supplement.CalciumGramsPerKilogram,
                 KeptElement.Magnesium => supplement.MagnesiumGramsPerKilogram,
                 KeptElement.Sulfur => supplement.SulfateGramsSPerKilogram,
-                KeptElement.Iron => supplement.ChelatedIronGramsPerKilogram,
+                KeptElement.Iron => supplement.IronGramsPerKilogram,
                 _ => supplement.ChlorideGramsPerKilogram,
             }
             : supplement.NitrateGramsNPerKilogram;
@@ -211,23 +275,19 @@ public sealed class DosingWork : FarmWork
             : throw new DescriptionException($"dosing: '{supplement.Name}' brings none of what the rule keeps.");
     }
 
-    // The hydroxide limit of the carbonate system, and for the sake of fish no more than a set rise of pH.
-    private double LargestGrams(Supplement supplement, int basin, double litres)
+    // For the sake of fish no more than a set rise of pH.
+    private double LargestWithFish(Supplement supplement, int basin, double litres)
     {
-        double limit = BaseDose.LargestGrams(supplement, State.Basins.CarbonDioxideMoles[basin], litres, Parts.Dosing);
         bool fish = State.Cohorts.Any(c => c.Count > 0);
         if (!fish || supplement.AlkalinityEquivalentsPerKilogram < LeastBaseEquivalents || supplement.DissolvesSlowly)
         {
-            return limit;
+            return double.PositiveInfinity;
         }
 
-        Ions ions = State.Basins.IonsOf(basin);
-        double carbon = State.Basins.Grams[WaterStep.At(basin, Substance.InorganicCarbon)]
-            / State.Basins.Litres[basin] / UnitConstants.AtomicWeight.Carbon;
-        double grams = Math.Min(limit, BaseDose.GramsForRise(supplement, 50, litres));
+        double grams = BaseDose.GramsForRise(supplement, 50, litres);
         for (int halving = 0; halving < 12; halving++)
         {
-            DosePrediction dose = BaseDose.Predict(ions, carbon, State.Basins.Celsius[basin], litres, supplement, grams, Parts.Dosing);
+            DosePrediction dose = Predict(supplement, basin, litres, grams);
             if (dose.PH <= Math.Max(Parts.Practice.PHRaisedFreely, dose.PHBefore + Parts.Practice.LargestPHRise))
             {
                 break;
@@ -236,6 +296,13 @@ public sealed class DosingWork : FarmWork
             grams /= 2;
         }
 
-        return Math.Min(limit, grams);
+        return grams;
+    }
+
+    private DosePrediction Predict(Supplement supplement, int basin, double litres, double grams)
+    {
+        double carbon = State.Basins.Grams[WaterStep.At(basin, Substance.InorganicCarbon)]
+            / State.Basins.Litres[basin] / UnitConstants.AtomicWeight.Carbon;
+        return BaseDose.Predict(State.Basins.IonsOf(basin), carbon, State.Basins.Celsius[basin], litres, supplement, grams, Parts.Dosing);
     }
 }

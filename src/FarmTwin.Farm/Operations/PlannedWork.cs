@@ -40,7 +40,7 @@ public sealed class PlannedWork : FarmWork
                 Log.Add(seconds, "set valve", set.Valve, set.FlowLitresPerHour, "L/h", string.Empty);
                 break;
             case Dose dose:
-                _dosing.Pour(Parts.BasinIndex(dose.Basin), Known(dose.Supplement), dose.Grams);
+                _dosing.Pour(Parts.BasinIndex(dose.Basin), Known(dose.Supplement), dose.Grams, seconds);
                 Log.Add(seconds, "dose", dose.Basin, dose.Grams, "g", Known(dose.Supplement).Title);
                 break;
             case SetHeater heater:

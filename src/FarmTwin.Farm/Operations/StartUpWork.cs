@@ -110,7 +110,7 @@ public sealed class StartUpWork : FarmWork
         double grams = Math.Max(0, target - now) * litres / supplement.TanGramsNPerKilogram;
         if (grams > 0)
         {
-            _dosing.Pour(basin, supplement, grams);
+            _dosing.Pour(basin, supplement, grams, seconds);
             Log.Add(seconds, what, Parts.BasinNames[basin], grams, "g", $"{supplement.Title} to {target:0.#} mg N/L over {litres:0} L");
         }
     }

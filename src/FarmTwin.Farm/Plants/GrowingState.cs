@@ -25,6 +25,7 @@ public sealed class GrowingState
         TakenShare = new double[parts.Basins.Length * UptakeAmounts.Count];
         PassiveSodium = new double[parts.Basins.Length];
         PassiveChloride = new double[parts.Basins.Length];
+        Nutrition = new NutritionState(parts.Crops.Length);
         HeadsHarvested = new double[parts.Crops.Length];
         SaleableGrams = new double[parts.Crops.Length];
         SaleableHeads = new double[parts.Crops.Length];
@@ -64,6 +65,9 @@ public sealed class GrowingState
 
     /// <summary>Chloride taken with transpired water and not yet put into the lots, g by basin.</summary>
     public double[] PassiveChloride { get; }
+
+    /// <summary>How well the crops are fed.</summary>
+    public NutritionState Nutrition { get; }
 
     /// <summary>Heads harvested by crop.</summary>
     public double[] HeadsHarvested { get; }
@@ -127,6 +131,7 @@ public sealed class GrowingState
         other.TakenShare.CopyTo(TakenShare, 0);
         other.PassiveSodium.CopyTo(PassiveSodium, 0);
         other.PassiveChloride.CopyTo(PassiveChloride, 0);
+        Nutrition.CopyFrom(other.Nutrition);
         other.HeadsHarvested.CopyTo(HeadsHarvested, 0);
         other.SaleableHeads.CopyTo(SaleableHeads, 0);
         other.SaleableGrams.CopyTo(SaleableGrams, 0);

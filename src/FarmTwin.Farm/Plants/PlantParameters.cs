@@ -51,6 +51,9 @@ public sealed record PlantParameters
     /// <summary>Half saturation of the uptake of available iron, mg Fe/L.</summary>
     public required double IronHalfSaturationMilligramsPerLitre { get; init; }
 
+    /// <summary>Share of growth lost to one nutrient at which a grower sees it.</summary>
+    public required double DeficiencyShowsAt { get; init; }
+
     /// <summary>Share of dissolved nitrogen that may be ammonium without harm.</summary>
     public required double AmmoniumToleratedShare { get; init; }
 
@@ -96,8 +99,32 @@ public sealed record PlantParameters
     /// <summary>Share of the fruit that has blossom-end rot at its worst.</summary>
     public required double BlossomEndRotWorst { get; init; }
 
-    /// <summary>Days in which half of the chelate is lost.</summary>
-    public required double ChelateHalfLifeDays { get; init; }
+    /// <summary>Days in which half of a chelate is lost in the dark at 20 °C.</summary>
+    public required double ChelateDarkHalfLifeDays { get; init; }
+
+    /// <summary>Growth of that loss with temperature, 1/K.</summary>
+    public required double ChelateWarmthPerKelvin { get; init; }
+
+    /// <summary>Days in which half of the iron that a chelate lets go at a pH falls out.</summary>
+    public required double ReleasedIronHalfLifeDays { get; init; }
+
+    /// <summary>Days in which half of the iron that is neither chelated nor held by the water at a pH falls out.</summary>
+    public required double UnchelatedIronHalfLifeDays { get; init; }
+
+    /// <summary>Attenuation of blue light in farm water, 1/m.</summary>
+    public required double BlueLightAttenuationPerMetre { get; init; }
+
+    /// <summary>Loss of iron on EDDHA to light, m²/mol.</summary>
+    public required double EddhaPhotolysisSquareMetresPerMole { get; init; }
+
+    /// <summary>Loss of iron on DTPA to light, m²/mol.</summary>
+    public required double DtpaPhotolysisSquareMetresPerMole { get; init; }
+
+    /// <summary>Loss of iron on EDTA to light, m²/mol.</summary>
+    public required double EdtaPhotolysisSquareMetresPerMole { get; init; }
+
+    /// <summary>Iron that water holds without a chelate by pH, mg/L.</summary>
+    public required LineTable UnchelatedIronHeld { get; init; }
 
     /// <summary>Available share of iron on EDTA by pH.</summary>
     public required LineTable EdtaAvailability { get; init; }
@@ -135,6 +162,7 @@ public sealed record PlantParameters
             MagnesiumHalfSaturationMilligramsPerLitre = set.Get("magnesiumHalfSaturation", "mg/L"),
             SulfurHalfSaturationMilligramsPerLitre = set.Get("sulfurHalfSaturation", "mg/L"),
             IronHalfSaturationMilligramsPerLitre = set.Get("ironHalfSaturation", "mg/L"),
+            DeficiencyShowsAt = set.Get("deficiencyShowsAt", "1"),
             AmmoniumToleratedShare = set.Get("ammoniumToleratedShare", "1"),
             AmmoniumExcessHalfMilligramsNPerLitre = set.Get("ammoniumExcessHalf", "mg N/L"),
             OxygenFloorMilligramsPerLitre = set.Get("oxygenFloor", "mg/L"),
@@ -150,7 +178,17 @@ public sealed record PlantParameters
             BlossomEndRotFrom = set.Get("blossomEndRotFrom", "1"),
             BlossomEndRotFull = set.Get("blossomEndRotFull", "1"),
             BlossomEndRotWorst = set.Get("blossomEndRotWorst", "1"),
-            ChelateHalfLifeDays = set.Get("chelateHalfLife", "d"),
+            ChelateDarkHalfLifeDays = set.Get("chelateDarkHalfLife", "d"),
+            ChelateWarmthPerKelvin = set.Get("chelateWarmth", "1/K"),
+            ReleasedIronHalfLifeDays = set.Get("releasedIronHalfLife", "d"),
+            UnchelatedIronHalfLifeDays = set.Get("unchelatedIronHalfLife", "d"),
+            BlueLightAttenuationPerMetre = set.Get("blueLightAttenuation", "1/m"),
+            EddhaPhotolysisSquareMetresPerMole = set.Get("eddhaPhotolysis", "m2/mol"),
+            DtpaPhotolysisSquareMetresPerMole = set.Get("dtpaPhotolysis", "m2/mol"),
+            EdtaPhotolysisSquareMetresPerMole = set.Get("edtaPhotolysis", "m2/mol"),
+            UnchelatedIronHeld = new LineTable(
+                [set.Get("unchelatedAcid", "pH"), set.Get("unchelatedNeutral", "pH"), set.Get("unchelatedAlkaline", "pH")],
+                [set.Get("unchelatedHeldAcid", "mg/L"), set.Get("unchelatedHeldNeutral", "mg/L"), set.Get("unchelatedHeldAlkaline", "mg/L")]),
             EdtaAvailability = new LineTable([set.Get("edtaFullTo", "pH"), set.Get("edtaNoneFrom", "pH")], [1, 0]),
             DtpaAvailability = new LineTable(
                 [set.Get("dtpaFullTo", "pH"), set.Get("dtpaHalfAt", "pH"), set.Get("dtpaNoneFrom", "pH")], [1, 0.5, 0]),

@@ -75,6 +75,7 @@ public sealed class PlantProcess
             }
         }
 
+        growing.Nutrition.BeginDay();
         for (int place = 0; place < _places.Count; place++)
         {
             int basin = _places.BasinOf(place);
@@ -100,12 +101,15 @@ public sealed class PlantProcess
                 }
 
                 CropParameters crop = parts.Crops[lot.Crop];
+                growing.Nutrition.Add(lot, crop, parts.Plants);
                 _farm.State.House.CropGainGrams += Growth.DailyStep(lot, crop, growing.Light[(place * _crops) + lot.Crop], root, parts.Plants);
                 DrawTissueWater(basin, Growth.LastGainWaterLitres(lot, crop));
                 Uptake.PlanDay(lot, crop, parts.Plants, root);
+                growing.Nutrition.AddNeed(lot, crop);
             }
         }
 
+        growing.Nutrition.EndDay();
         for (int i = 0; i < growing.Light.Length; i++)
         {
             growing.Light[i].Reset();

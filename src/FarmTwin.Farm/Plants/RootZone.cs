@@ -14,7 +14,7 @@ namespace FarmTwin.Farm.Plants;
 /// <param name="CalciumMilligramsPerLitre">mg Ca/L.</param>
 /// <param name="MagnesiumMilligramsPerLitre">mg Mg/L.</param>
 /// <param name="SulfurMilligramsPerLitre">Sulfate, mg S/L.</param>
-/// <param name="AvailableIronMilligramsPerLitre">Chelated iron times its available share (<see cref="Iron.AvailableShare"/>),
+/// <param name="AvailableIronMilligramsPerLitre">Iron of each holder times its available share (<see cref="Iron.AvailableShare"/>),
 /// mg Fe/L.</param>
 /// <param name="SodiumMilligramsPerLitre">mg Na/L.</param>
 /// <param name="ChlorideMilligramsPerLitre">mg Cl/L.</param>
@@ -62,8 +62,7 @@ public readonly record struct RootZone(
             basins.MilligramsPerLitre(basin, Substance.Calcium),
             basins.MilligramsPerLitre(basin, Substance.Magnesium),
             basins.MilligramsPerLitre(basin, Substance.Sulfate),
-            basins.MilligramsPerLitre(basin, Substance.Iron)
-                * Iron.AvailableShare(IronChelate.Eddha, basins.PH[basin], plants),
+            Iron.AvailableMilligramsPerLitre(basins, basin, plants),
             basins.MilligramsPerLitre(basin, Substance.Sodium),
             basins.MilligramsPerLitre(basin, Substance.Chloride));
     }

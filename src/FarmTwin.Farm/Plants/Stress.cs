@@ -6,10 +6,13 @@ public static class Stress
     private const double GramsPerSquareMetreInTonnePerHectare = 100;
 
     // The elements that can limit growth; sodium and chloride are carried along with the water.
-    private static readonly int[] Nutritive =
+    private static readonly int[] Limiting =
     [
         Element.Nitrogen, Element.Phosphorus, Element.Potassium, Element.Calcium, Element.Magnesium, Element.Sulfur, Element.Iron,
     ];
+
+    /// <summary>The elements that can limit growth, in the order of <see cref="Element"/>.</summary>
+    public static ReadOnlySpan<int> Nutritive => Limiting;
 
     /// <summary>All factors for a lot at midnight.</summary>
     public static GrowthStress Of(PlantLot lot, CropParameters crop, in RootZone root, PlantParameters plants)
@@ -92,8 +95,7 @@ public static class Stress
         double lowest = double.PositiveInfinity;
         foreach (int element in Nutritive)
         {
-            double floor = plants.GrowthStopsAtIndex(element);
-            double factor = (NutrientIndex(element, lot, crop, plants) - floor) / (1 - floor);
+            double factor = UnclampedFactor(element, lot, crop, plants);
             if (factor < lowest)
             {
                 lowest = factor;
@@ -102,5 +104,15 @@ public static class Stress
         }
 
         return Math.Clamp(lowest, 0, 1);
+    }
+
+    /// <summary>The factor of one nutrient alone, 0–1.</summary>
+    public static double NutrientFactor(int element, PlantLot lot, CropParameters crop, PlantParameters plants) =>
+        Math.Clamp(UnclampedFactor(element, lot, crop, plants), 0, 1);
+
+    private static double UnclampedFactor(int element, PlantLot lot, CropParameters crop, PlantParameters plants)
+    {
+        double floor = plants.GrowthStopsAtIndex(element);
+        return (NutrientIndex(element, lot, crop, plants) - floor) / (1 - floor);
     }
 }

@@ -73,12 +73,15 @@ public static class Uptake
     public static double Demand(int element, PlantLot lot, CropParameters crop) => Math.Max(
         0, Fruiting.Target(element, lot, crop) - lot.Pools[element]);
 
-    private static double Scale(int element, PlantLot lot, CropParameters crop, PlantParameters plants)
+    /// <summary>What an element's share of tomorrow's gain in a full solution is, leaf and fruit, g.</summary>
+    public static double Need(int element, PlantLot lot, CropParameters crop)
     {
         double tissue = crop.TissueGramsPerGramDry[element] * (lot.PotentialGainGrams - lot.PotentialFruitGrams);
-        return plants.SupplyOverDemand
-            * (crop.Fruit is { } fruit ? tissue + (fruit.TissueGramsPerGramDry[element] * lot.PotentialFruitGrams) : tissue);
+        return crop.Fruit is { } fruit ? tissue + (fruit.TissueGramsPerGramDry[element] * lot.PotentialFruitGrams) : tissue;
     }
+
+    private static double Scale(int element, PlantLot lot, CropParameters crop, PlantParameters plants) =>
+        plants.SupplyOverDemand * Need(element, lot, crop);
 
     private static double Plan(
         int element, double concentration, double halfSaturation, PlantLot lot, CropParameters crop, PlantParameters plants) =>

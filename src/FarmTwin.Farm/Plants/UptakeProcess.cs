@@ -22,6 +22,7 @@ public sealed class UptakeProcess
     private readonly int _nurseryBasin;
     private readonly Stands _stands;
     private readonly double[] _uptake;
+    private readonly double[] _ironShare;
     private readonly double[] _sodium;
     private readonly double[] _chloride;
     private readonly double[] _transpiration;
@@ -37,6 +38,7 @@ public sealed class UptakeProcess
         _stands = new Stands(farm, places);
         int basins = farm.Parts.Basins.Length;
         _uptake = new double[basins * UptakeAmounts.Count];
+        _ironShare = new double[basins * Substance.IronHolders];
         _sodium = new double[basins];
         _chloride = new double[basins];
         _transpiration = new double[basins];
@@ -79,7 +81,7 @@ public sealed class UptakeProcess
         }
     }
 
-    /// <summary>Adds uptake and the decay of chelate.</summary>
+    /// <summary>Adds uptake.</summary>
     public void Contribute(in StepLight light)
     {
         FarmParts parts = _farm.Parts;
@@ -101,7 +103,11 @@ public sealed class UptakeProcess
             for (int channel = 0; channel < UptakeAmounts.Count; channel++)
             {
                 double rate = _stands.Planned[(b * UptakeAmounts.Count) + channel] * perHour;
-                if (rate > 0)
+                if (rate > 0 && channel == (int)UptakeChannel.Iron)
+                {
+                    _uptake[(b * UptakeAmounts.Count) + channel] = TakeIron(b, rate);
+                }
+                else if (rate > 0)
                 {
                     int substance = SubstanceOfChannel[channel];
                     double grams = basins.Grams[WaterStep.At(b, substance)] / basins.Litres[b];
@@ -116,15 +122,9 @@ public sealed class UptakeProcess
             step.Lose(b, Substance.Sodium, _sodium[b]);
             step.Lose(b, Substance.Chloride, _chloride[b]);
         }
-
-        double iron = Iron.LossPerHour(parts.Plants);
-        for (int b = 0; b < basins.Count; b++)
-        {
-            step.Lose(b, Substance.Iron, iron * _farm.Network.LitresAfter[b]);
-        }
     }
 
-    /// <summary>Books uptake, transpiration and the chelate's decay.</summary>
+    /// <summary>Books uptake and transpiration.</summary>
     public void Commit()
     {
         GrowingState growing = _farm.State.Growing;
@@ -138,12 +138,13 @@ public sealed class UptakeProcess
                 int index = (b * UptakeAmounts.Count) + channel;
                 if (_uptake[index] > 0)
                 {
-                    double grams = step.Lost(b, SubstanceOfChannel[channel], _uptake[index]);
+                    double grams = Taken(b, channel);
                     growing.TakenShare[index] += grams / _stands.Planned[index];
                     taken += grams;
                 }
             }
 
+            growing.Nutrition.TakenGrams[Uptake.ElementOf((UptakeChannel)channel)] += taken;
             books.PostWater(Door.PlantUptake, SubstanceOfChannel[channel], -taken);
             if (channel <= (int)UptakeChannel.Nitrate)
             {
@@ -153,8 +154,6 @@ public sealed class UptakeProcess
 
         double sodium = 0;
         double chloride = 0;
-        double ironLost = 0;
-        double iron = Iron.LossPerHour(_farm.Parts.Plants);
         for (int b = 0; b < step.BasinCount; b++)
         {
             double na = step.Lost(b, Substance.Sodium, _sodium[b]);
@@ -166,12 +165,10 @@ public sealed class UptakeProcess
             growing.TranspiredLitres[b] += step.VapourLitresPerHour[b] > 0
                 ? _transpiration[b] * step.Hours * Math.Min(1, _farm.Network.Loss[b] / step.VapourLitresPerHour[b])
                 : 0;
-            ironLost += step.Lost(b, Substance.Iron, iron * _farm.Network.LitresAfter[b]);
         }
 
         books.PostWater(Door.PlantUptake, Substance.Sodium, -sodium);
         books.PostWater(Door.PlantUptake, Substance.Chloride, -chloride);
-        books.PostWaterFromOutside(Door.IronLost, Substance.Iron, -ironLost);
     }
 
     /// <summary>Transpiration of a basin's plants in this step, L/h.</summary>
@@ -216,6 +213,46 @@ public sealed class UptakeProcess
             stocks[Element.Sodium] += growing.PassiveSodium[b];
             stocks[Element.Chloride] += growing.PassiveChloride[b];
         }
+    }
+
+    // Roots draw on the available iron of every holder alike: L/h of available iron.
+    private double TakeIron(int b, double rate)
+    {
+        Basins basins = _farm.State.Basins;
+        double available = 0;
+        for (int holder = 0; holder < Substance.IronHolders; holder++)
+        {
+            double share = Iron.AvailableShare(
+                (IronHolder)holder, basins.MilligramsPerLitre(b, Substance.Iron + holder), basins.PH[b], _farm.Parts.Plants);
+            _ironShare[(b * Substance.IronHolders) + holder] = share;
+            available += share * basins.Grams[WaterStep.At(b, Substance.Iron + holder)];
+        }
+
+        double coefficient = rate / Math.Max(LeastGramsPerLitre, available / basins.Litres[b]);
+        for (int holder = 0; holder < Substance.IronHolders; holder++)
+        {
+            _farm.Step.Lose(b, Substance.Iron + holder, coefficient * _ironShare[(b * Substance.IronHolders) + holder]);
+        }
+
+        return coefficient;
+    }
+
+    // What a channel took in the step, g.
+    private double Taken(int b, int channel)
+    {
+        double coefficient = _uptake[(b * UptakeAmounts.Count) + channel];
+        if (channel != (int)UptakeChannel.Iron)
+        {
+            return _farm.Step.Lost(b, SubstanceOfChannel[channel], coefficient);
+        }
+
+        double sum = 0;
+        for (int holder = 0; holder < Substance.IronHolders; holder++)
+        {
+            sum += _farm.Step.Lost(b, Substance.Iron + holder, coefficient * _ironShare[(b * Substance.IronHolders) + holder]);
+        }
+
+        return sum;
     }
 
     private void SettleLot(PlantLot lot, int basin)

@@ -33,6 +33,8 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     private readonly AirExchange _air;
     private readonly CarbonateStore _carbonate;
     private readonly PhosphatePrecipitation _phosphate;
+    private readonly CalciteScale _scale;
+    private readonly IronLoss _iron;
     private readonly DoseProcess _doses;
     private readonly FishProcess _fish;
     private readonly FilmProcess _films;
@@ -51,6 +53,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     private readonly BedWork _bedWork;
     private readonly FuelWork _fuel;
     private readonly DosingWork _dosing;
+    private readonly NutrientWatch _leaves;
     private readonly StartUpWork _startUp;
     private readonly CouplingWork _coupling;
     private readonly FaultWork _faults;
@@ -76,6 +79,8 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _air = new AirExchange(farm);
         _carbonate = new CarbonateStore(farm);
         _phosphate = new PhosphatePrecipitation(farm);
+        _scale = new CalciteScale(farm);
+        _iron = new IronLoss(farm);
         _doses = new DoseProcess(farm);
         _fish = new FishProcess(farm);
         _films = new FilmProcess(farm);
@@ -94,6 +99,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _bedWork = new BedWork(farm, log, _plants, _market);
         _fuel = new FuelWork(farm, log);
         _dosing = new DosingWork(farm, log);
+        _leaves = new NutrientWatch(farm, log);
         _startUp = new StartUpWork(farm, log, _dosing);
         _coupling = new CouplingWork(farm, log, _trade);
         _faults = new FaultWork(farm, log, new BackupWork(farm, log));
@@ -160,6 +166,8 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _air.Contribute();
         _carbonate.Contribute();
         _phosphate.Contribute();
+        _scale.Contribute();
+        _iron.Contribute(light);
         _doses.Contribute();
         _fish.Contribute();
         _solids.Contribute();
@@ -174,6 +182,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _films.Solve(_balance);
         _balance.SolveIons(state.Basins, step);
         _mineralization.Release();
+        _scale.Release();
         _air.SolveCarbon(_balance);
 
         Commit(fromSeconds);
@@ -335,6 +344,8 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _air.Commit();
         _carbonate.Commit();
         _phosphate.Commit();
+        _scale.Commit();
+        _iron.Commit();
         _doses.Commit();
         CommitHeatAndVapour();
         _balance.Commit(state.Basins, step, 0, Substance.Columns);
@@ -444,6 +455,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         double nursery = house.HoursToday > 0 ? house.NurseryCelsiusHours / house.HoursToday : house.AirCelsius;
         _plants.EndDay(nursery, FarmWork.DayOf(NowSeconds));
         _house.EndDay();
+        _leaves.Look(NowSeconds);
         _crops.DailyLosses();
         _bedWork.EndDay(NowSeconds);
         _market.EndDay(NowSeconds);

@@ -141,6 +141,7 @@ public sealed class Season
         SolidsProcess.AddStocks(_farm, stocks);
         FishProcess.AddStocks(_farm, stocks);
         PhosphatePrecipitation.AddStocks(_farm, stocks);
+        CalciteScale.AddStocks(_farm, stocks);
         _day.Plants.AddStocks(stocks);
         Market.AddStocks(_farm, stocks);
     }
@@ -155,7 +156,7 @@ public sealed class Season
             double litres = basin.FirstFillingLitres;
             basins.Litres[b] = litres;
             basins.Celsius[b] = basin.InitialTemperatureCelsius;
-            for (int substance = 0; substance <= Substance.Iron; substance++)
+            for (int substance = 0; substance <= Substance.LastDissolved; substance++)
             {
                 basins.Grams[WaterStep.At(b, substance)] = source.GramsPerLitre[substance] * litres;
             }

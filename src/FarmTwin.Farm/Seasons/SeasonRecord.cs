@@ -21,8 +21,8 @@ public sealed class SeasonRecord
     private readonly int[] _tanks;
     private readonly int _plantSump;
     private readonly double[] _marks;
-    private readonly double[] _fishConcentration = new double[Substance.Iron + 1];
-    private readonly double[] _plantConcentration = new double[Substance.Iron + 1];
+    private readonly double[] _fishConcentration = new double[Substance.LastDissolved + 1];
+    private readonly double[] _plantConcentration = new double[Substance.LastDissolved + 1];
     private readonly int[] _stepColumns;
     private readonly Func<double>[] _stepValues;
     private readonly Func<double>[] _hourValues;
@@ -185,11 +185,15 @@ public sealed class SeasonRecord
             Mean($"sulfate_{name}_mgS_per_L", "mg S/L", () => Loop(loop, Substance.Sulfate));
             Mean($"sodium_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Sodium));
             Mean($"chloride_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Chloride));
-            Mean($"iron_{name}_mg_per_L", "mg/L", () => Loop(loop, Substance.Iron));
+            Mean($"iron_{name}_mg_per_L", "mg/L", () => IronOf(loop));
         }
 
         Instant("conductivity_fish_loop_uS_per_cm", "µS/cm", () => Conductance(_tanks.Length > 0 ? _tanks[0] : -1));
         Instant("conductivity_plant_loop_uS_per_cm", "µS/cm", () => Conductance(_plantSump));
+        Instant("calcite_index_fish_loop", "1", () => CalciteIndex(_tanks.Length > 0 ? _tanks[0] : -1));
+        Instant("calcite_index_plant_loop", "1", () => CalciteIndex(_plantSump));
+        Instant("calcite_scale_g", "g", () => basins.CalciteScaleGrams.Sum());
+        Instant("calcium_phosphate_gP", "g P", () => basins.PrecipitatedPhosphorusGrams.Sum());
         Mean("solids_fish_loop_mg_per_L", "mg/L", () => Solids(_fish));
     }
 
@@ -260,6 +264,12 @@ public sealed class SeasonRecord
             Instant($"boards_{name}", "boards", () => Boards(crop));
             Instant($"head_weight_{name}_g", "g", () => state.Growing.LastHeadGrams[crop]);
             Instant($"oldest_board_{name}_g", "g", () => OldestBoard(crop));
+            foreach (int element in Plants.Stress.Nutritive)
+            {
+                int i = (crop * Element.Count) + element;
+                Instant($"deficiency_{name}_{Element.Names[element]}_share", "1", () => state.Growing.Nutrition.Deficiency[i]);
+            }
+
             Sum($"heads_{name}", "heads", () => state.Growing.HeadsHarvested[crop]);
             Sum($"saleable_{name}_kg", "kg", () => state.Growing.SaleableGrams[crop] / 1000);
         }
@@ -425,6 +435,17 @@ public sealed class SeasonRecord
     private double Loop(int[] loop, int substance) =>
         (ReferenceEquals(loop, _fish) ? _fishConcentration : _plantConcentration)[substance];
 
+    private double IronOf(int[] loop)
+    {
+        double sum = 0;
+        for (int holder = 0; holder < Substance.IronHolders; holder++)
+        {
+            sum += Loop(loop, Substance.Iron + holder);
+        }
+
+        return sum;
+    }
+
     private void MeanOf(int[] loop, double[] concentration)
     {
         Array.Clear(concentration);
@@ -510,6 +531,24 @@ public sealed class SeasonRecord
     }
 
     private double Conductance(int basin) => basin < 0 ? double.NaN : _farm.State.Basins.MicrosiemensPerCentimetre(basin);
+
+    private double CalciteIndex(int basin)
+    {
+        Basins basins = _farm.State.Basins;
+        if (basin < 0 || basins.Litres[basin] <= 0)
+        {
+            return double.NaN;
+        }
+
+        Ions ions = basins.IonsOf(basin);
+        double index = CarbonateSystem.CalciteSaturationIndex(
+            ions.Ca,
+            basins.Grams[WaterStep.At(basin, Substance.InorganicCarbon)] / basins.Litres[basin] / UnitConstants.AtomicWeight.Carbon,
+            basins.PH[basin],
+            CarbonateConstants.At(basins.Celsius[basin]),
+            IonicStrength.MolesPerLitre(ions));
+        return double.IsFinite(index) ? index : double.NaN;
+    }
 
     private double SumCohorts(int tank, Func<Cohort, double> value)
     {

@@ -8,8 +8,10 @@ namespace FarmTwin.Farm.Summaries;
 /// <summary>Figures of the nutrients.</summary>
 internal static class NutrientFigures
 {
-    public static NutrientSummary Of(Season season, LedgerSummary nitrogen)
+    public static NutrientSummary Of(
+        Season season, RecordView record, IReadOnlyDictionary<string, LedgerSummary> ledgers, SummaryBands bands)
     {
+        LedgerSummary nitrogen = ledgers["nitrogen"];
         var sources = new Dictionary<string, double>(StringComparer.Ordinal) { ["openingStock"] = nitrogen.Opening };
         var sinks = new Dictionary<string, double>(StringComparer.Ordinal);
         foreach ((string door, DoorFlow flow) in nitrogen.Doors)
@@ -30,6 +32,7 @@ internal static class NutrientFigures
         {
             NitrogenSources = Shares(sources),
             NitrogenSinks = Shares(sinks),
+            Elements = ElementFigures.Of(season, record, ledgers, bands),
             NitrifiedG = season.State.Totals.NitrifiedGrams,
             DosedG = dosed,
         };

@@ -1,6 +1,6 @@
 namespace FarmTwin.Farm.Summaries;
 
-/// <summary>Where the nitrogen came from and where it is, and what was dosed.</summary>
+/// <summary>Where the nitrogen came from and where it is, what each nutrient was supplied and wanted, and what was dosed.</summary>
 public sealed record NutrientSummary
 {
     /// <summary>Nitrogen that was there or came in, by source; the shares add up to 1.</summary>
@@ -8,6 +8,9 @@ public sealed record NutrientSummary
 
     /// <summary>Where it went or stands at the end; the shares add up to 1.</summary>
     public required IReadOnlyDictionary<string, NutrientShare> NitrogenSinks { get; init; }
+
+    /// <summary>Supply, need and concentration of each nutrient, by element.</summary>
+    public required IReadOnlyDictionary<string, ElementSummary> Elements { get; init; }
 
     /// <summary>Ammonia nitrogen oxidized, g N.</summary>
     public required double NitrifiedG { get; init; }

@@ -92,7 +92,7 @@ public sealed record SeasonSummary
             Crops = CropFigures.Of(season, record),
             Water = WaterFigures.Of(season, record, bands),
             Solids = SolidsFigures.Of(season, ledgers["nitrogen"]),
-            Nutrients = NutrientFigures.Of(season, ledgers["nitrogen"]),
+            Nutrients = NutrientFigures.Of(season, record, ledgers, bands),
             Energy = EnergyFigures.Of(season, record, library),
             Faults = FaultFigures.Of(season),
             Backups = FaultFigures.BackupsOf(season),

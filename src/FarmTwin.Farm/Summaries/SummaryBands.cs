@@ -50,8 +50,38 @@ public sealed record SummaryBands
     /// <summary>Highest useful nitrate of the plant loop, mg N/L.</summary>
     public required double NitrateHigh { get; init; }
 
-    /// <summary>Sodium of the plant loop from which on it is worth a word, mg/L.</summary>
-    public required double SodiumWatch { get; init; }
+    /// <summary>Sodium of the plant loop from which on it is worth a word, at which sensitive crops suffer, and the limit, mg/L.</summary>
+    public required (double Watch, double Caution, double Limit) Sodium { get; init; }
+
+    /// <summary>The same for chloride, mg/L.</summary>
+    public required (double Watch, double Caution, double Limit) Chloride { get; init; }
+
+    /// <summary>The usual band of a nutrient in the plants' water, mg/L; open where practice names none.</summary>
+    public (double? Low, double? High) Nutrient(int element) => element switch
+    {
+        Element.Nitrogen => (NitrateLow, NitrateHigh),
+        Element.Phosphorus => Phosphorus,
+        Element.Potassium => Potassium,
+        Element.Calcium => Calcium,
+        Element.Magnesium => Magnesium,
+        Element.Iron => Iron,
+        _ => (null, null),
+    };
+
+    /// <summary>Usual phosphorus, mg/L.</summary>
+    public required (double? Low, double? High) Phosphorus { get; init; }
+
+    /// <summary>Usual potassium, mg/L.</summary>
+    public required (double? Low, double? High) Potassium { get; init; }
+
+    /// <summary>Usual calcium, mg/L.</summary>
+    public required (double? Low, double? High) Calcium { get; init; }
+
+    /// <summary>Usual magnesium, mg/L.</summary>
+    public required (double? Low, double? High) Magnesium { get; init; }
+
+    /// <summary>Usual iron by a test, mg/L.</summary>
+    public required (double? Low, double? High) Iron { get; init; }
 
     /// <summary>Share of a heater's output from which on it is near its limit.</summary>
     public required double HeaterNearLimit { get; init; }
@@ -88,7 +118,13 @@ public sealed record SummaryBands
             PlantWaterHigh = set.Get("plantWaterHigh", "°C"),
             NitrateLow = set.Get("nitrateLow", "mg N/L"),
             NitrateHigh = set.Get("nitrateHigh", "mg N/L"),
-            SodiumWatch = set.Get("sodiumWatch", "mg/L"),
+            Sodium = (set.Get("sodiumWatch", "mg/L"), set.Get("sodiumCaution", "mg/L"), set.Get("sodiumLimit", "mg/L")),
+            Chloride = (set.Get("chlorideWatch", "mg/L"), set.Get("chlorideCaution", "mg/L"), set.Get("chlorideLimit", "mg/L")),
+            Phosphorus = (set.Get("phosphorusLow", "mg/L"), set.Get("phosphorusHigh", "mg/L")),
+            Potassium = (set.Get("potassiumLow", "mg/L"), set.Get("potassiumHigh", "mg/L")),
+            Calcium = (set.Get("calciumLow", "mg/L"), set.Get("calciumHigh", "mg/L")),
+            Magnesium = (set.Get("magnesiumLow", "mg/L"), set.Get("magnesiumHigh", "mg/L")),
+            Iron = (set.Get("ironLow", "mg/L"), set.Get("ironHigh", "mg/L")),
             HeaterNearLimit = set.Get("heaterNearLimit", "1"),
             LightLow = set.Get("lightLow", "mol/m2/d"),
             HouseAirHigh = set.Get("houseAirHigh", "°C"),

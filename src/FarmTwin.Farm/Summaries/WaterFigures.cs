@@ -22,6 +22,8 @@ internal static class WaterFigures
         double topUp = season.State.Totals.SourceLitres;
         return new WaterSummary
         {
+            Sodium = SaltFigures.Of(season, record, "sodium", season.Parts.Plants.SodiumUptakeShare, bands.Sodium),
+            Chloride = SaltFigures.Of(season, record, "chloride", season.Parts.Plants.ChlorideUptakeShare, bands.Chloride),
             CycledDay = SeasonSummary.DayOrNull(operations.CycledDay),
             OpenedDay = SeasonSummary.DayOrNull(operations.OpenedDay),
             CoupledDay = SeasonSummary.DayOrNull(operations.CoupledDay),

@@ -3,6 +3,12 @@ namespace FarmTwin.Farm.Summaries;
 /// <summary>The water of a season. Peaks are hourly means: a loop's is the mean over its basins, a tank figure the worst tank's.</summary>
 public sealed record WaterSummary
 {
+    /// <summary>Sodium of the plants' water and when it matters; null in a season too short to tell.</summary>
+    public required SaltSummary? Sodium { get; init; }
+
+    /// <summary>The same for chloride.</summary>
+    public required SaltSummary? Chloride { get; init; }
+
     /// <summary>Day on which the filter counted as cycled; null where it did not.</summary>
     public required double? CycledDay { get; init; }
 

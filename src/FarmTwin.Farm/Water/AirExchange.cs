@@ -215,7 +215,7 @@ public sealed class AirExchange
         }
 
         double[] water = _farm.Parts.SourceWater.GramsPerLitre;
-        for (int substance = 0; substance <= Substance.Iron; substance++)
+        for (int substance = 0; substance <= Substance.LastDissolved; substance++)
         {
             _farm.Step.Add(basin, substance, flow * water[substance]);
         }
@@ -252,7 +252,7 @@ public sealed class AirExchange
             totals.SourceLitres += topUp;
             books.Post(Door.SourceWater, FarmBooks.Water, topUp);
             books.Post(Door.SourceWater, FarmBooks.Heat, FarmBooks.MegajoulesOf(topUp, _farm.Parts.SourceWater.Celsius));
-            for (int substance = 0; substance <= Substance.Iron; substance++)
+            for (int substance = 0; substance <= Substance.LastDissolved; substance++)
             {
                 if (water[substance] > 0)
                 {

@@ -21,6 +21,7 @@ public sealed class Basins
         UndissolvedCarbonateGrams = new double[count];
         PrecipitatedPhosphorusGrams = new double[count];
         PrecipitatedCalciumGrams = new double[count];
+        CalciteScaleGrams = new double[count];
         Array.Fill(AirShare, 1);
     }
 
@@ -65,6 +66,9 @@ public sealed class Basins
 
     /// <summary>Calcium that fell out with it, g.</summary>
     public double[] PrecipitatedCalciumGrams { get; }
+
+    /// <summary>Calcite that grew as scale on the basin's surfaces, g CaCO3.</summary>
+    public double[] CalciteScaleGrams { get; }
 
     /// <summary>Concentration of a substance, mg/L; 0 in a dry basin.</summary>
     public double MilligramsPerLitre(int basin, int substance) =>
@@ -176,5 +180,6 @@ public sealed class Basins
         other.UndissolvedCarbonateGrams.CopyTo(UndissolvedCarbonateGrams, 0);
         other.PrecipitatedPhosphorusGrams.CopyTo(PrecipitatedPhosphorusGrams, 0);
         other.PrecipitatedCalciumGrams.CopyTo(PrecipitatedCalciumGrams, 0);
+        other.CalciteScaleGrams.CopyTo(CalciteScaleGrams, 0);
     }
 }

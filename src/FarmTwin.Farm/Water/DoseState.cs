@@ -4,7 +4,7 @@ namespace FarmTwin.Farm.Water;
 public sealed class DoseState
 {
     /// <summary>Substances that a dose can bring: all that are dissolved.</summary>
-    public const int Columns = Substance.Iron + 1;
+    public const int Columns = Substance.LastDissolved + 1;
 
     /// <summary>Makes an empty state.</summary>
     public DoseState(int basins)

@@ -2,7 +2,7 @@ namespace FarmTwin.Farm.Water;
 
 /// <summary>Rates at which calcium carbonate dissolves and calcium phosphate falls out or dissolves again, as first-order terms.</summary>
 /// <remarks>
-/// Both are driven by saturation. Calcite does not precipitate here: farm water is slow to lose it. Amorphous calcium phosphate, Ca3(PO4)2, takes 1.5 Ca a P and 2 equivalents of alkalinity a P in the ion form.
+/// Both are driven by saturation; how calcite grows as scale: <see cref="CalciteKinetics"/>. Amorphous calcium phosphate, Ca3(PO4)2, takes 1.5 Ca a P and 2 equivalents of alkalinity a P in the ion form.
 /// Rates are assumed; the form is Plummer, Wigley and Parkhurst 1978 and Meyer and Eanes 1978 (from memory of the sources, not
 /// re-read). See docs/model/water-minerals.md.
 /// </remarks>

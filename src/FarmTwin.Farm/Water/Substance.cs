@@ -2,7 +2,7 @@ namespace FarmTwin.Farm.Water;
 
 /// <summary>What the water carries: a column of <see cref="Basins.Grams"/>.</summary>
 /// <remarks>
-/// The order is that of the solver's blocks: what acts within minutes and is iterated (0–2), carbon (3), the other ions (4–12),
+/// The order is that of the solver's blocks: what acts within minutes and is iterated (0–2), carbon (3), the other ions (4–15),
 /// suspended solids (16–30). Nitrogen, phosphorus and sulfur species are counted as their element; alkalinity and pH follow from
 /// the ions and are never carried.
 /// </remarks>
@@ -44,8 +44,17 @@ public static class Substance
     /// <summary>Sulfate, g S.</summary>
     public const int Sulfate = 11;
 
-    /// <summary>Chelated iron, g.</summary>
+    /// <summary>Iron on EDDHA, g; the first of the four that iron is carried by, in the order of <see cref="Plants.IronHolder"/>.</summary>
     public const int Iron = 12;
+
+    /// <summary>How many things hold iron in solution: three chelates and what the water itself has.</summary>
+    public const int IronHolders = 4;
+
+    /// <summary>Iron that no chelate holds: of feed, solids and tap, g.</summary>
+    public const int IronUnchelated = 15;
+
+    /// <summary>The last of the dissolved.</summary>
+    public const int LastDissolved = IronUnchelated;
 
     /// <summary>First of the five size classes of suspended solids, g dry matter, largest first.</summary>
     public const int FirstSolidsClass = 16;
@@ -65,7 +74,7 @@ public static class Substance
     /// <summary>First column of the ions that are solved together once a step.</summary>
     public const int FirstIon = Nitrate;
 
-    /// <summary>Columns of the ions' block, unused ones included.</summary>
+    /// <summary>Columns of the ions' block.</summary>
     public const int IonColumns = 12;
 
     /// <summary>Columns of the solids' block, unused ones included.</summary>
@@ -82,7 +91,7 @@ public static class Substance
         Element.Sodium => Sodium,
         Element.Chloride => Chloride,
         Element.Sulfur => Sulfate,
-        Element.Iron => Iron,
+        Element.Iron => IronUnchelated,
         _ => throw new ArgumentOutOfRangeException(nameof(element)),
     };
 }

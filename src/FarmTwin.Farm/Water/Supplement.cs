@@ -1,4 +1,5 @@
 using FarmTwin.Farm.Library;
+using FarmTwin.Farm.Plants;
 
 namespace FarmTwin.Farm.Water;
 
@@ -20,7 +21,8 @@ namespace FarmTwin.Farm.Water;
 /// <param name="SodiumGramsPerKilogram">Sodium, g/kg.</param>
 /// <param name="ChlorideGramsPerKilogram">Chloride, g/kg.</param>
 /// <param name="SulfateGramsSPerKilogram">Sulfate sulfur, g S/kg.</param>
-/// <param name="ChelatedIronGramsPerKilogram">Chelated iron, g Fe/kg.</param>
+/// <param name="IronGramsPerKilogram">Iron, chelated or not, g Fe/kg.</param>
+/// <param name="IronHolder">What holds it.</param>
 /// <param name="HydroxideEquivalentsPerKilogram">Hydroxide, eq/kg; zero for all that is no hydroxide.</param>
 /// <param name="DissolvesSlowly">Whether it lies as a solid and dissolves over hours or days (limestone, magnesium
 /// hydroxide).</param>
@@ -28,12 +30,16 @@ public sealed record Supplement(
     string Name, string Title, double InorganicCarbonGramsPerKilogram, double TanGramsNPerKilogram, double NitrateGramsNPerKilogram,
     double PhosphorusGramsPerKilogram, double PotassiumGramsPerKilogram, double CalciumGramsPerKilogram,
     double MagnesiumGramsPerKilogram, double SodiumGramsPerKilogram, double ChlorideGramsPerKilogram,
-    double SulfateGramsSPerKilogram, double ChelatedIronGramsPerKilogram, double HydroxideEquivalentsPerKilogram, bool DissolvesSlowly)
+    double SulfateGramsSPerKilogram, double IronGramsPerKilogram, IronHolder IronHolder, double HydroxideEquivalentsPerKilogram, bool DissolvesSlowly)
 {
+    // In the order of IronHolder.
+    private static readonly string[] IronNames = ["ironOnEddha", "ironOnDtpa", "ironOnEdta", "ironUnchelated"];
+
     private static readonly string[] KnownParameters =
     [
         "purity", "inorganicCarbon", "ammoniumNitrogen", "nitrateNitrogen", "phosphorus", "potassium", "calcium", "magnesium", "sodium",
-        "chloride", "sulfateSulfur", "chelatedIron", "hydroxide", "dissolvesSlowly",
+        "chloride", "sulfateSulfur", "hydroxide", "dissolvesSlowly",
+        .. IronNames,
     ];
 
     /// <summary>Whether it is a hydroxide: it can carry weak water to a pH that kills, and is limited by the free carbon
@@ -89,6 +95,13 @@ public sealed record Supplement(
         }
 
         double purity = set.Get("purity", "1");
+        string[] iron = [.. IronNames.Where(set.Has)];
+        if (iron.Length > 1)
+        {
+            throw new ArgumentException(
+                $"The supplement '{set.Name}' states {string.Join(" and ", iron)}: the iron of a product is held by one of them; make two products of it.");
+        }
+
         return new Supplement(
             set.Name,
             set.Title,
@@ -102,7 +115,8 @@ public sealed record Supplement(
             Content("sodium", "g/kg"),
             Content("chloride", "g/kg"),
             Content("sulfateSulfur", "g/kg"),
-            Content("chelatedIron", "g/kg"),
+            iron.Length == 1 ? Content(iron[0], "g/kg") : 0,
+            iron.Length == 1 ? (IronHolder)Array.IndexOf(IronNames, iron[0]) : IronHolder.Eddha,
             Content("hydroxide", "eq/kg"),
             set.Has("dissolvesSlowly") && set.Get("dissolvesSlowly", "1") > 0);
 

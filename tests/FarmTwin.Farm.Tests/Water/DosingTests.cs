@@ -153,7 +153,7 @@ public sealed class DosingTests
         Assert.Equal(210 * perMilligram, mix.PotassiumGramsPerKilogram, 1e-4);
         Assert.Equal(90 * perMilligram, mix.CalciumGramsPerKilogram, 1e-4);
         Assert.Equal(24 * perMilligram, mix.MagnesiumGramsPerKilogram, 1e-4);
-        Assert.Equal(1 * perMilligram, mix.ChelatedIronGramsPerKilogram, 1e-4);
+        Assert.Equal(1 * perMilligram, mix.IronGramsPerKilogram, 1e-4);
         Assert.InRange(mix.TanGramsNPerKilogram / nitrogen, 0.08, 0.12);
         Assert.Equal(0, mix.AlkalinityEquivalentsPerKilogram, 2e-6);
     }
@@ -177,7 +177,7 @@ public sealed class DosingTests
         Assert.Equal(Share(s => s.CalciumGramsPerKilogram), mix.CalciumGramsPerKilogram, 1e-3);
         Assert.Equal(Share(s => s.MagnesiumGramsPerKilogram), mix.MagnesiumGramsPerKilogram, 1e-3);
         Assert.Equal(Share(s => s.SulfateGramsSPerKilogram), mix.SulfateGramsSPerKilogram, 1e-3);
-        Assert.Equal(Share(s => s.ChelatedIronGramsPerKilogram), mix.ChelatedIronGramsPerKilogram, 1e-3);
+        Assert.Equal(Share(s => s.IronGramsPerKilogram), mix.IronGramsPerKilogram, 1e-3);
     }
 
     [Fact]

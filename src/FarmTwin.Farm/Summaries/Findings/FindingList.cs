@@ -50,6 +50,8 @@ internal sealed class FindingList
             SolidsFindings.Add(list);
             list._area = "supply";
             SupplyFindings.Add(list);
+            list._area = "nutrients";
+            NutrientFindings.Add(list);
             list._area = "business";
             BusinessFindings.Add(list);
             list._area = "alarms";
@@ -80,6 +82,9 @@ internal sealed class FindingList
 
         return chosen;
     }
+
+    /// <summary>A date that may lie beyond the season: "3 May 2029 (day 794)".</summary>
+    public string Date(double day) => $"{Record.Start.AddDays((int)day):d MMM yyyy} (day {day:0})";
 
     public string Day(double day) => Record.DayInWords(day);
 

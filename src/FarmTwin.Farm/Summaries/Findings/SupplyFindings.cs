@@ -5,11 +5,14 @@ namespace FarmTwin.Farm.Summaries.Findings;
 /// <summary>Heat, doses and salt.</summary>
 internal static class SupplyFindings
 {
+    private const double DaysOfYear = 365;
+
     public static void Add(FindingList list)
     {
         Heat(list);
         Doses(list);
-        Sodium(list);
+        Salt(list, "Sodium", list.Summary.Water.Sodium, "change some water, or choose feed and supplements with less salt");
+        Salt(list, "Chloride", list.Summary.Water.Chloride, "change some water; nitrate or sulfate salts instead of chlorides");
     }
 
     private static void Heat(FindingList list)
@@ -40,14 +43,25 @@ internal static class SupplyFindings
         }
     }
 
-    private static void Sodium(FindingList list)
+    private static void Salt(FindingList list, string name, SaltSummary? salt, string cure)
     {
-        double[] sodium = list.Record.Days("sodium_plant_loop_mg_per_L");
-        if (sodium.Length > 0 && sodium[^1] > list.Bands.SodiumWatch)
+        if (salt is null || salt.Watch.Day is null)
         {
-            int since = Array.FindIndex(sodium, s => s > list.Bands.SodiumWatch);
-            list.Add(59, $"Sodium of the plant loop is above {list.Bands.SodiumWatch:0} mg/L from {list.Day(since)} on and ends at {sodium[^1]:0}: "
-                + "change some water, or choose feed and supplements with less salt.");
+            return;
+        }
+
+        string limit = salt.Limit.Day is { } day
+            ? $"{(salt.Limit.Projected ? "the limit" : "it passed the limit")} of {salt.Limit.MgPerL:0} on {list.Date(day)}"
+            : salt.RestsAtMgPerL is { } rest ? $"it would come to rest at {rest:0}" : "the limit is far";
+        if (!salt.Watch.Projected)
+        {
+            list.Add(salt.Caution.Projected || salt.Caution.Day is null ? 59 : 69, $"{name} of the plant loop passed {salt.Watch.MgPerL:0} mg/L on "
+                + $"{list.Date(salt.Watch.Day.Value)} and ends at {salt.EndMgPerL:0}; {limit}: {cure}.");
+        }
+        else
+        {
+            list.Add(salt.Watch.Day < list.Summary.Days + DaysOfYear ? 46 : 30, $"{name} of the plant loop ends at {salt.EndMgPerL:0} mg/L; at this rate it passes "
+                + $"{salt.Watch.MgPerL:0} on {list.Date(salt.Watch.Day.Value)}, {limit}: {cure}.");
         }
     }
 }
