@@ -27,6 +27,7 @@ public static class SeasonFiles
         Text("days.csv", SeasonTables.Days(season));
         Text("weeks.csv", SeasonTables.Weeks(season));
         Text("events.csv", SeasonTables.Events(season));
+        Text("sowing_plan.csv", SeasonTables.SowingPlan(season));
         if (summary.Alarms is { } alarms)
         {
             Text("alarms.csv", SeasonTables.Alarms(alarms));

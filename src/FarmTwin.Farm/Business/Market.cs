@@ -49,7 +49,8 @@ public sealed class Market : FarmWork
     /// <param name="elements">What it is made of, g.</param>
     /// <param name="waterLitres">Water in it, L.</param>
     /// <param name="seconds">Now.</param>
-    public void Offer(int product, double pieces, double grams, in ElementGrams elements, double waterLitres, long seconds)
+    /// <param name="worth">Its price over the full price: below 1 where part of it is second grade.</param>
+    public void Offer(int product, double pieces, double grams, in ElementGrams elements, double waterLitres, long seconds, double worth = 1)
     {
         var lot = new ProduceLot
         {
@@ -58,6 +59,7 @@ public sealed class Market : FarmWork
             Kilograms = grams / UnitConstants.GramsPerKilogram,
             Elements = elements,
             WaterLitres = waterLitres,
+            Worth = worth,
         };
         Trade.Offered[product] += Products.Measure(product, lot.Pieces, lot.Kilograms);
         Trade.Store[product].Add(lot);
@@ -140,7 +142,7 @@ public sealed class Market : FarmWork
 
             ProduceLot sold = lot.Split(there > wanted ? wanted / there : 1);
             Leave(Door.CropHarvest, sold);
-            Book(product, sold.Pieces, sold.Kilograms, seconds);
+            Book(product, sold.Pieces, sold.Kilograms, seconds, sold.Worth);
             if (there > wanted)
             {
                 return;
@@ -156,7 +158,7 @@ public sealed class Market : FarmWork
         State.Books.Post(door, FarmBooks.Water, -lot.WaterLitres);
     }
 
-    private void Book(int product, double pieces, double kilograms, long seconds)
+    private void Book(int product, double pieces, double kilograms, long seconds, double worth = 1)
     {
         double amount = Products.Measure(product, pieces, kilograms);
         if (amount <= 0)
@@ -174,7 +176,7 @@ public sealed class Market : FarmWork
 
         if (Products.Prices[product] is { } price)
         {
-            double income = amount * price.PricePerUnit * (1 - (price.SecondGradeShare * (1 - price.SecondGradePriceShare)));
+            double income = amount * price.PricePerUnit * worth * (1 - (price.SecondGradeShare * (1 - price.SecondGradePriceShare)));
             Trade.Income[product] += income;
             State.Money.Receive(product, income);
         }

@@ -18,6 +18,9 @@ public sealed class ProduceLot
     /// <summary>Water in it, L.</summary>
     public double WaterLitres { get; set; }
 
+    /// <summary>Its price over the full price: below 1 where part of it is second grade.</summary>
+    public double Worth { get; init; } = 1;
+
     /// <summary>A copy.</summary>
     public ProduceLot Clone() => (ProduceLot)MemberwiseClone();
 

@@ -2,7 +2,7 @@ using FarmTwin.Farm.Description;
 
 namespace FarmTwin.Farm.Business;
 
-/// <summary>The goods of a farm by number: its fish, then its crops.</summary>
+/// <summary>The goods of a farm by number: its fish, then its crops, then its microgreens.</summary>
 /// <remarks>Immutable. A product without a price is given away: it sells without limit for nothing.</remarks>
 public sealed class Products
 {
@@ -12,7 +12,7 @@ public sealed class Products
 
     /// <summary>Numbers them.</summary>
     /// <param name="fish">Names of the species.</param>
-    /// <param name="crops">Names of the crops, and what each is counted in where no price says: kg, heads or trays.</param>
+    /// <param name="crops">Names of the crops and, after them, of the microgreens, and what each is counted in where no price says: kg, heads or trays.</param>
     /// <param name="prices">Prices by name; null where the farm states none.</param>
     /// <param name="known">Names that a price may bear although this farm does not make the thing: those of the library.</param>
     /// <exception cref="DescriptionException">A price names no product, or does not fit what it names.</exception>
@@ -70,7 +70,7 @@ public sealed class Products
     /// <summary>Whether a product is fish.</summary>
     public bool IsFish(int product) => product < FishCount;
 
-    /// <summary>The product of a crop.</summary>
+    /// <summary>The product of a crop, or of a kind of microgreens by its place among all that grows.</summary>
     public int OfCrop(int crop) => FishCount + crop;
 
     /// <summary>The unit in which a product is sold: kg, heads or trays.</summary>

@@ -14,11 +14,6 @@ namespace FarmTwin.Farm.Climate;
 /// </remarks>
 public sealed class HouseProcess
 {
-    private const double NurseryOnHour = 6;
-
-    // Photons of a white lamp carry about this much energy: 4.6 µmol/J of light.
-    private const double LampMicromolesPerJoule = 4.6;
-
     private readonly FarmContext _farm;
     private readonly SeasonWeather _weather;
     private readonly HouseAirBalance _house;
@@ -27,6 +22,7 @@ public sealed class HouseProcess
     private readonly HouseCarbonDioxide _carbonDioxide;
     private readonly LampGroup[] _lamps;
     private readonly LampSchedule[] _schedule;
+    private readonly NurseryLamps _nurseryLamps;
     private readonly double[] _gainWatts;
     private readonly double[] _pipeWatts;
     private readonly int[] _pipeTo;
@@ -35,7 +31,6 @@ public sealed class HouseProcess
     private readonly int[] _blowerBasinBlower;
     private double _pumpWatts;
     private double _lampWatts;
-    private double _nurseryWatts;
     private double _airFuelUnits;
     private HouseAir _air;
 
@@ -53,6 +48,7 @@ public sealed class HouseProcess
         _pressure = Psychrometrics.PressureKilopascal(site.ElevationMetres);
         _house = new HouseAirBalance(HouseOf(description.House));
         _carbonDioxide = new HouseCarbonDioxide(farm);
+        _nurseryLamps = new NurseryLamps(farm);
         _lamps = [.. description.Lamps.Values.Select(l => LampGroup.Of(l, farm.Parts))];
         _schedule = new LampSchedule[farm.Parts.Basins.Length];
         _gainWatts = new double[farm.Parts.Basins.Length];
@@ -88,17 +84,7 @@ public sealed class HouseProcess
         double sun = Math.Max(0, Math.Min(to, today.SunsetHours) - Math.Max(from, today.SunriseHours)) / step.Hours;
         LightLamps(from, to, today, sun);
         NurseryDescription? nursery = _farm.Parts.Farm.Nursery;
-        double nurseryLit = nursery is null
-            ? 0
-            : Math.Max(0, Math.Min(to, NurseryOnHour + nursery.LightHours) - Math.Max(from, NurseryOnHour)) / step.Hours;
-        if (nursery is not null && NurseryOnHour + nursery.LightHours > UnitConstants.HoursPerDay)
-        {
-            // Hours past midnight belong to the early morning.
-            nurseryLit += Math.Max(0, Math.Min(to, NurseryOnHour + nursery.LightHours - UnitConstants.HoursPerDay) - from) / step.Hours;
-        }
-
-        nurseryLit = nursery is null ? 0 : Lit(_farm.State.Equipment.NurseryLamps, Math.Min(1, nurseryLit));
-        _nurseryWatts = nursery is null ? 0 : nursery.Tiers * nursery.PowerPerTierWatts * nurseryLit;
+        _nurseryLamps.Begin(day, from, to);
         double nurseryCelsius = nursery is null ? state.AirCelsius : Math.Max(state.AirCelsius, nursery.AtLeastCelsius);
         double inside = _cover.SolarTransmission * (1 - _farm.State.House.ShadeShare)
             * weather.RadiationWattsPerSquareMetre * UnitConstants.SecondsPerHour / 1e6;
@@ -109,9 +95,6 @@ public sealed class HouseProcess
         return new StepLight(
             natural,
             inside,
-            nursery?.LightMicromoles ?? 0,
-            Math.Min(1, nurseryLit),
-            nursery is null ? 0 : nursery.LightMicromoles / LampMicromolesPerJoule * nurseryLit * UnitConstants.SecondsPerHour / 1e6,
             nurseryCelsius,
             state.AirCelsius,
             Math.Max(0, Psychrometrics.SaturationPressureKilopascal(state.AirCelsius) - state.VapourPressureKilopascal));
@@ -155,7 +138,7 @@ public sealed class HouseProcess
             weather.RadiationWattsPerSquareMetre,
             weather.VapourPressureKilopascal,
             weather.WindMetresPerSecond,
-            _lampWatts + _nurseryWatts,
+            _lampWatts + _nurseryLamps.Watts,
             blower,
             conductance,
             conductance > 0 ? weighted / conductance : state.AirCelsius,
@@ -212,11 +195,11 @@ public sealed class HouseProcess
         books.Post(Door.LossToHouse, FarmBooks.Heat, -losses * seconds / 1e6);
         double kilowattHours = step.Hours / UnitConstants.GramsPerKilogram;
         totals.LampKilowattHours += _lampWatts * kilowattHours;
-        totals.NurseryKilowattHours += _nurseryWatts * kilowattHours;
+        _nurseryLamps.Commit();
         totals.PumpKilowattHours += _pumpWatts * kilowattHours;
         totals.BlowerKilowattHours += BlowerWatts() * kilowattHours;
         (double fans, double padPump) = CommitVentilation();
-        state.ElectricWatts = _lampWatts + _nurseryWatts + _pumpWatts + BlowerWatts() + fans + padPump;
+        state.ElectricWatts = _lampWatts + _nurseryLamps.Watts + _pumpWatts + BlowerWatts() + fans + padPump;
         if (_air.HeaterWatts > 0 && parts.AirHeaterSource is { } source)
         {
             double megajoules = _air.HeaterWatts * seconds / 1e6;

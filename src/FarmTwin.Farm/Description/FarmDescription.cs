@@ -100,6 +100,10 @@ public sealed record FarmDescription
     [Input("crops", "Crops grown: sowing, places and harvest of each")]
     public IReadOnlyDictionary<string, CropPlanDescription> Crops { get; init; } = new Dictionary<string, CropPlanDescription>();
 
+    /// <summary>Microgreens grown on the nursery's tiers, by name.</summary>
+    [Input("microgreens", "Microgreens grown for sale on tiers of the nursery: trays, days of sowing, time in the dark and in the light")]
+    public IReadOnlyDictionary<string, MicrogreenPlanDescription> Microgreens { get; init; } = new Dictionary<string, MicrogreenPlanDescription>();
+
     /// <summary>Feeding rules.</summary>
     [Input("feeding", "How the fish are fed")]
     public FeedingDescription Feeding { get; init; } = new();

@@ -32,46 +32,6 @@ public sealed record LampDescription
     public double AfterSunsetHours { get; init; } = 3;
 }
 
-/// <summary>A nursery of tiers and trays under lamps.</summary>
-public sealed record NurseryDescription
-{
-    /// <summary>Tiers.</summary>
-    [Input("tiers", "Number of tiers", Low = 1, High = 20)]
-    public required int Tiers { get; init; }
-
-    /// <summary>Trays a tier.</summary>
-    [Input("traysPerTier", "Trays on a tier", Low = 1, High = 100)]
-    public required int TraysPerTier { get; init; }
-
-    /// <summary>Cells a tray.</summary>
-    [Input("cellsPerTray", "Cells of a seedling tray", Low = 1, High = 1000)]
-    public int CellsPerTray { get; init; } = 200;
-
-    /// <summary>Area of a tray, m².</summary>
-    [Input("tray", "Area of a tray", Unit = "m2", Low = 0.01, High = 2)]
-    public double TraySquareMetres { get; init; } = 0.129;
-
-    /// <summary>Light at the trays, µmol/m²s.</summary>
-    [Input("light", "Light at the trays while the lamps are on", Unit = "µmol/m2/s", Low = 0, High = 1000)]
-    public double LightMicromoles { get; init; } = 220;
-
-    /// <summary>Hours of light.</summary>
-    [Input("lightTime", "Lamps on each day for", Unit = "h", Low = 0, High = 24)]
-    public double LightHours { get; init; } = 16;
-
-    /// <summary>Electric power of the lamps of a tier, W.</summary>
-    [Input("powerPerTier", "Electric power of the lamps of a tier", Unit = "W", Low = 0, High = 5000)]
-    public double PowerPerTierWatts { get; init; } = 80;
-
-    /// <summary>The nursery is kept at least this warm, °C.</summary>
-    [Input("atLeast", "The nursery is kept at least this warm", Unit = "°C", Low = 0, High = 35)]
-    public double AtLeastCelsius { get; init; } = 20;
-
-    /// <summary>The water that feeds it.</summary>
-    [Input("water", "The basin that waters it", Of = "basins")]
-    public required string Water { get; init; }
-}
-
 /// <summary>A transplant trough.</summary>
 public sealed record TroughDescription
 {
@@ -114,6 +74,22 @@ public sealed record LaneDescription
     /// <summary>The crop.</summary>
     [Input("crop", "The crop it grows", Of = "crops")]
     public required string Crop { get; init; }
+
+    /// <summary>Other crops planted on it from a day on, by name.</summary>
+    [Input("changes", "Another crop planted on it from a day on; what stands goes out first in, first out")]
+    public IReadOnlyDictionary<string, LaneChange> Changes { get; init; } = new Dictionary<string, LaneChange>();
+}
+
+/// <summary>From a day on, another crop is planted on a lane.</summary>
+public sealed record LaneChange
+{
+    /// <summary>From this day.</summary>
+    [Input("from", "From this day on", Unit = "d", Low = 0, High = 3660)]
+    public required double FromDay { get; init; }
+
+    /// <summary>The crop.</summary>
+    [Input("crop", "The crop planted from then on", Of = "crops")]
+    public required string Crop { get; init; }
 }
 
 /// <summary>How one crop is sown, moved on and harvested.</summary>
@@ -123,9 +99,13 @@ public sealed record CropPlanDescription
     [Input("kind", "The crop in the library", LibraryFolder = "crops")]
     public required string Kind { get; init; }
 
-    /// <summary>Cells sown each time.</summary>
+    /// <summary>Heads wanted for the market a week; sowing and boards are worked out from it.</summary>
+    [Input("headsPerWeek", "Heads wanted for the market a week; states the plan instead of 'sow' and 'boardsPerWeek'", Unit = "1", Low = 0, High = 100000)]
+    public double? HeadsPerWeek { get; init; }
+
+    /// <summary>Cells sown each time; null where the heads a week are stated.</summary>
     [Input("sow", "Cells sown each time; a fruiting crop has plantings instead", Low = 0, High = 100000)]
-    public int CellsPerSowing { get; init; }
+    public int? CellsPerSowing { get; init; }
 
     /// <summary>First sowing, day.</summary>
     [Input("firstSowing", "First sowing, from day 0", Unit = "d", Low = 0, High = 3660)]
@@ -143,9 +123,9 @@ public sealed record CropPlanDescription
     [Input("trough", "Least time in the transplant trough", Unit = "d", Low = 0, High = 90)]
     public double TroughDays { get; init; } = 14;
 
-    /// <summary>Boards harvested and replanted a week.</summary>
+    /// <summary>Boards harvested and replanted a week; null where the heads a week are stated.</summary>
     [Input("boardsPerWeek", "Boards harvested and planted anew a week, over all its lanes; a fruiting crop has plantings instead", Unit = "1", Low = 0, High = 1000)]
-    public double BoardsPerWeek { get; init; }
+    public double? BoardsPerWeek { get; init; }
 
     /// <summary>Least days on the lane before a board is harvested.</summary>
     [Input("leastLaneTime", "A board is harvested after at least", Unit = "d", Low = 0, High = 200)]
@@ -154,6 +134,22 @@ public sealed record CropPlanDescription
     /// <summary>A board waits until its heads weigh this much, g; the low end of the crop's saleable band when left out.</summary>
     [Input("leastWeight", "A board waits until its heads weigh this much; the low end of the crop's saleable band when left out", Unit = "g", Low = 0, High = 5000)]
     public double? LeastWeightGrams { get; init; }
+
+    /// <summary>Heaviest head that sells as one first-grade head, g; the crop's when left out.</summary>
+    [Input("heaviestFirst", "Heaviest head that sells as one first-grade head; the crop's when left out", Unit = "g", Low = 1, High = 10000)]
+    public double? HeaviestFirstGrams { get; init; }
+
+    /// <summary>Cuts of a board before it is planted anew: 1 for heads.</summary>
+    [Input("cuts", "Cuts of a board before it is planted anew: 1 for heads, more for leaves that grow again", Low = 1, High = 12)]
+    public int Cuts { get; init; } = 1;
+
+    /// <summary>Days between cuts.</summary>
+    [Input("regrow", "Least time between cuts", Unit = "d", Low = 5, High = 90)]
+    public double RegrowDays { get; init; } = 21;
+
+    /// <summary>Share of the shoot taken by a cut that is not the last.</summary>
+    [Input("cutShare", "Share of the shoot taken by a cut that is not the last", Unit = "1", Low = 0.1, High = 0.95)]
+    public double CutShare { get; init; } = 0.7;
 
     /// <summary>Changes of the plan through the year, by name.</summary>
     [Input("changes", "Changes of sowing and harvest through the year")]
@@ -175,11 +171,15 @@ public sealed record CropPlanChange
     [Input("from", "From this day on", Unit = "d", Low = 0, High = 3660)]
     public required double FromDay { get; init; }
 
+    /// <summary>Heads wanted for the market a week, from this day at the market.</summary>
+    [Input("headsPerWeek", "Heads wanted for the market a week from this day on; sowing follows as much earlier as the crop takes", Unit = "1", Low = 0, High = 100000)]
+    public double? HeadsPerWeek { get; init; }
+
     /// <summary>Cells sown each time.</summary>
     [Input("sow", "Cells sown each time", Low = 0, High = 100000)]
-    public required int CellsPerSowing { get; init; }
+    public int? CellsPerSowing { get; init; }
 
     /// <summary>Boards a week.</summary>
     [Input("boardsPerWeek", "Boards harvested and planted anew a week", Unit = "1", Low = 0, High = 1000)]
-    public required double BoardsPerWeek { get; init; }
+    public double? BoardsPerWeek { get; init; }
 }

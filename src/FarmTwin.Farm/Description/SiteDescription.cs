@@ -131,6 +131,10 @@ public sealed record HouseDescription
     [Input("shade", "Share of the light kept out by shade cloth or whitening", Unit = "1", Low = 0, High = 0.9)]
     public double ShadeShare { get; init; }
 
+    /// <summary>Whether fans move the air over the crop.</summary>
+    [Input("airMovement", "Whether fans move the air over the crop, as usual; say false where none do: in still air bright days bring tip burn")]
+    public bool AirMovement { get; init; } = true;
+
     /// <summary>Air temperature at which vents open, °C.</summary>
     [Input("ventAt", "Air temperature at which the vents open", Unit = "°C", Low = 5, High = 45)]
     public double VentCelsius { get; init; } = 26;

@@ -34,12 +34,22 @@ public sealed class BedWork : FarmWork
         (int crop, PlantingDescription plan, int[] beds) = Parts.Plantings[planting];
         NurseryDescription nursery = Parts.Farm.Nursery!;
         double wanted = Math.Ceiling(beds.Sum(PlacesOf) * (1 + plan.SpareShare));
-        double free = ((double)nursery.Tiers * nursery.TraysPerTier * nursery.TraySquareMetres) - Growing.Trays.Sum(t => t.AreaSquareMetres);
         double spacing = Parts.Crops[crop].NurseryPlantsPerSquareMetre;
-        double cells = Math.Min(wanted, Math.Floor(Math.Max(0, free) * spacing));
+        double cells = 0;
+        for (int t = 0; t < Parts.Tiers.Count && cells < wanted; t++)
+        {
+            double free = Parts.Tiers.UseOf(t, DayOf(seconds)) == TierUse.Seedlings ? NurserySpace.FreeSquareMetres(Growing, nursery, t) : 0;
+            double here = Math.Min(wanted - cells, Math.Floor(free * spacing));
+            if (here > 0)
+            {
+                Growing.Trays.Add(new NurseryTray(crop, here, here / spacing, DayOf(seconds), t));
+                cells += here;
+            }
+        }
+
         if (cells < wanted)
         {
-            Log.Add(seconds, "nursery full", Parts.CropNames[crop], wanted - cells, "cells", "the nursery has no more trays free");
+            Log.Add(seconds, "nursery full", Parts.CropNames[crop], wanted - cells, "cells", "the nursery has no more trays free for seedlings");
         }
 
         if (cells <= 0)
@@ -47,7 +57,6 @@ public sealed class BedWork : FarmWork
             return;
         }
 
-        Growing.Trays.Add(new NurseryTray(crop, cells, cells / spacing, DayOf(seconds)));
         Spend(Chore.SowTray, cells / spacing / nursery.TraySquareMetres, Parts.Products.OfCrop(crop));
         Growing.CellsSown[crop] += cells;
         Growing.Changed = true;

@@ -77,4 +77,13 @@ public enum FarmEventKind
 
     /// <summary>Fuel comes, or does not; argument 0 is the tank.</summary>
     FuelDelivery,
+
+    /// <summary>Microgreens are sown; argument 0 is the kind.</summary>
+    SowMicrogreens,
+
+    /// <summary>Microgreens that are ready are cut.</summary>
+    CutMicrogreens,
+
+    /// <summary>The nursery is watered by the clock.</summary>
+    WaterNursery,
 }

@@ -109,7 +109,7 @@ internal static class FaultObservation
         {
             if (IsTooLong(farm, fault, description.Basin))
             {
-                for (int crop = 0; crop < farm.Parts.Crops.Length; crop++)
+                for (int crop = 0; crop < farm.Parts.CropNames.Length; crop++)
                 {
                     plants += farm.State.Growing.Troughs[trough].Standing(crop);
                 }

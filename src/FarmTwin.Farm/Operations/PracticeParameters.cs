@@ -98,6 +98,9 @@ public sealed record PracticeParameters
     /// <summary>Age, as a multiple of the nursery time, at which seedlings that found no room are discarded.</summary>
     public required double SeedlingsTooOld { get; init; }
 
+    /// <summary>Seedlings over those of the best seed bed below which a sowing counts as poor.</summary>
+    public required double PoorGermination { get; init; }
+
     /// <summary>Share of a batch that may have died before its tank is stocked again without asking why.</summary>
     public required double RestockMostDeaths { get; init; }
 
@@ -137,6 +140,7 @@ public sealed record PracticeParameters
             CycledQuietDays = set.Get("cycledQuietDays", "d"),
             CycledQuietLevel = set.Get("cycledQuietLevel", "mg N/L"),
             SeedlingsTooOld = set.Get("seedlingsTooOld", "1"),
+            PoorGermination = set.Get("poorGermination", "1"),
             RestockMostDeaths = set.Get("restockMostDeaths", "1"),
             SludgeVolatileShare = set.Get("sludgeVolatileShare", "1"),
         };

@@ -22,7 +22,7 @@ internal static class BedChecks
             throw new DescriptionException($"basins.{basin}: a basin of the use media-bed needs a bed; describe one under 'mediaBeds' that names it.");
         }
 
-        for (int c = 0; c < parts.Crops.Length; c++)
+        for (int c = 0; c < parts.CropNames.Length; c++)
         {
             Crop(parts, c);
         }

@@ -3,7 +3,8 @@ using FarmTwin.Farm.Library;
 namespace FarmTwin.Farm.Plants;
 
 /// <summary>One crop's numbers, read from its data file.</summary>
-/// <remarks>Immutable. A new crop is a data file.</remarks>
+/// <remarks>Immutable. A new crop is a data file. What only plants that are moved on have (seedling, root, stages, losses) is 0 for
+/// microgreens, which are cut where they were sown.</remarks>
 public sealed record CropParameters
 {
     /// <summary>Percent in one.</summary>
@@ -39,13 +40,13 @@ public sealed record CropParameters
     public required double AirMaximumCelsius { get; init; }
 
     /// <summary>w0, dry mass of a seedling when it comes up, g.</summary>
-    public required double SeedlingDryGrams { get; init; }
+    public double SeedlingDryGrams { get; init; }
 
     /// <summary>Days from sowing to coming up at 20 °C; other temperatures in proportion to the germination table.</summary>
     public required double EmergenceDaysAtTwentyCelsius { get; init; }
 
     /// <summary>Root over whole-plant dry mass.</summary>
-    public required double RootShare { get; init; }
+    public double RootShare { get; init; }
 
     /// <summary>Dry over fresh mass of the shoot (the root is given the same).</summary>
     public required double DryMatterContent { get; init; }
@@ -81,40 +82,40 @@ public sealed record CropParameters
     public required double SeedLotShare { get; init; }
 
     /// <summary>Share of the seedlings culled in the nursery.</summary>
-    public required double NurseryCullShare { get; init; }
+    public double NurseryCullShare { get; init; }
 
     /// <summary>Share lost at each transplanting.</summary>
-    public required double TransplantLossShare { get; init; }
+    public double TransplantLossShare { get; init; }
 
     /// <summary>Share lost between final spacing and harvest.</summary>
-    public required double GrowingLossShare { get; init; }
+    public double GrowingLossShare { get; init; }
 
     /// <summary>Share of the harvest that cannot be sold.</summary>
     public required double UnsaleableShare { get; init; }
 
     /// <summary>Lightest saleable shoot, g fresh.</summary>
-    public required double SaleableFreshGramsLow { get; init; }
+    public double SaleableFreshGramsLow { get; init; }
 
     /// <summary>Heaviest saleable shoot, g fresh.</summary>
-    public required double SaleableFreshGramsHigh { get; init; }
+    public double SaleableFreshGramsHigh { get; init; }
 
     /// <summary>Usual cells a square metre in the nursery.</summary>
-    public required double NurseryPlantsPerSquareMetre { get; init; }
+    public double NurseryPlantsPerSquareMetre { get; init; }
 
     /// <summary>Usual plants a square metre in the transplant trough.</summary>
-    public required double TroughPlantsPerSquareMetre { get; init; }
+    public double TroughPlantsPerSquareMetre { get; init; }
 
     /// <summary>Usual plants a square metre at final spacing.</summary>
-    public required double FinalPlantsPerSquareMetre { get; init; }
+    public double FinalPlantsPerSquareMetre { get; init; }
 
     /// <summary>Usual days in the nursery, from sowing.</summary>
-    public required double NurseryDays { get; init; }
+    public double NurseryDays { get; init; }
 
     /// <summary>Usual days in the trough.</summary>
-    public required double TroughDays { get; init; }
+    public double TroughDays { get; init; }
 
     /// <summary>Usual days at final spacing.</summary>
-    public required double FinalDays { get; init; }
+    public double FinalDays { get; init; }
 
     /// <summary>What it has as a fruiting crop; null for one that is sold whole.</summary>
     public FruitParameters? Fruit { get; init; }
@@ -122,7 +123,28 @@ public sealed record CropParameters
     /// <summary>Reads a crop from its data.</summary>
     /// <exception cref="KeyNotFoundException">A parameter is missing.</exception>
     /// <exception cref="ArgumentException">A unit is not the expected one.</exception>
-    public static CropParameters From(ParameterSet set)
+    public static CropParameters From(ParameterSet set) => OfGrowth(set) with
+    {
+        SeedlingDryGrams = set.Get("seedlingDryMass", "g"),
+        RootShare = set.Get("rootShare", "1"),
+        NurseryCullShare = set.Get("nurseryCull", "1"),
+        TransplantLossShare = set.Get("transplantLoss", "1"),
+        GrowingLossShare = set.Get("growingLoss", "1"),
+        SaleableFreshGramsLow = set.Get("saleableLow", "g"),
+        SaleableFreshGramsHigh = set.Get("saleableHigh", "g"),
+        NurseryPlantsPerSquareMetre = set.Get("nurserySpacing", "plants/m2"),
+        TroughPlantsPerSquareMetre = set.Get("troughSpacing", "plants/m2"),
+        FinalPlantsPerSquareMetre = set.Get("finalSpacing", "plants/m2"),
+        NurseryDays = set.Get("nurseryDays", "d"),
+        TroughDays = set.Get("troughDays", "d"),
+        FinalDays = set.Get("finalDays", "d"),
+        Fruit = FruitParameters.From(set),
+    };
+
+    /// <summary>Reads what growth, germination and nutrition of any plant need.</summary>
+    /// <exception cref="KeyNotFoundException">A parameter is missing.</exception>
+    /// <exception cref="ArgumentException">A unit is not the expected one.</exception>
+    public static CropParameters OfGrowth(ParameterSet set)
     {
         ArgumentNullException.ThrowIfNull(set);
         return new CropParameters
@@ -136,9 +158,7 @@ public sealed record CropParameters
             AirMinimumCelsius = set.Get("airMinimum", "°C"),
             AirOptimumCelsius = set.Get("airOptimum", "°C"),
             AirMaximumCelsius = set.Get("airMaximum", "°C"),
-            SeedlingDryGrams = set.Get("seedlingDryMass", "g"),
             EmergenceDaysAtTwentyCelsius = set.Get("emergenceDaysAt20C", "d"),
-            RootShare = set.Get("rootShare", "1"),
             DryMatterContent = set.Get("dryMatterContent", "1"),
             TissueGramsPerGramDry = Tissue(set),
             CriticalNitrogenPercentAtOneTonne = set.Get("criticalNitrogenCoefficient", "% DM"),
@@ -150,19 +170,7 @@ public sealed record CropParameters
             SaltSlopePerMillisiemens = set.Get("saltSlope", "1/(mS/cm)"),
             Germination = GerminationOf(set),
             SeedLotShare = set.Get("seedLotShare", "1"),
-            NurseryCullShare = set.Get("nurseryCull", "1"),
-            TransplantLossShare = set.Get("transplantLoss", "1"),
-            GrowingLossShare = set.Get("growingLoss", "1"),
             UnsaleableShare = set.Get("unsaleable", "1"),
-            SaleableFreshGramsLow = set.Get("saleableLow", "g"),
-            SaleableFreshGramsHigh = set.Get("saleableHigh", "g"),
-            NurseryPlantsPerSquareMetre = set.Get("nurserySpacing", "plants/m2"),
-            TroughPlantsPerSquareMetre = set.Get("troughSpacing", "plants/m2"),
-            FinalPlantsPerSquareMetre = set.Get("finalSpacing", "plants/m2"),
-            NurseryDays = set.Get("nurseryDays", "d"),
-            TroughDays = set.Get("troughDays", "d"),
-            FinalDays = set.Get("finalDays", "d"),
-            Fruit = FruitParameters.From(set),
         };
     }
 

@@ -64,6 +64,9 @@ public record struct DayLight
             crop, photonsMicromolesPerSquareMetreSecond, carbonDioxidePartsPerMillion, airCelsius);
     }
 
+    /// <summary>The same day without its light.</summary>
+    public readonly DayLight Covered() => new() { Hours = Hours, CelsiusHours = CelsiusHours };
+
     /// <summary>Starts an empty day.</summary>
     public void Reset() => this = default;
 }

@@ -27,7 +27,8 @@ public static class Fruiting
     /// <summary>What the fruit and the tissue of a lot should hold of an element for its mass and tomorrow's growth, g.</summary>
     public static double Target(int element, PlantLot lot, CropParameters crop)
     {
-        double tissue = crop.TissueGramsPerGramDry[element] * (lot.DryGrams + lot.PotentialGainGrams - lot.PotentialFruitGrams);
+        double tissue = lot.TargetGrams(
+            element, crop.TissueGramsPerGramDry[element], lot.DryGrams + lot.PotentialGainGrams - lot.PotentialFruitGrams);
         return crop.Fruit is { } fruit ? tissue + (fruit.TissueGramsPerGramDry[element] * lot.PotentialFruitGrams) : tissue;
     }
 

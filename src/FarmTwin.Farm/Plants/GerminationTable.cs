@@ -54,6 +54,9 @@ public sealed class GerminationTable
         }
     }
 
+    /// <summary>Highest share of the table.</summary>
+    public double BestShare => _share.Max();
+
     /// <summary>Share of the seeds that come up, 0–1.</summary>
     public double Share(double celsius) => At(_share, celsius, outside: 0);
 

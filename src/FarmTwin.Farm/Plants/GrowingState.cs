@@ -26,9 +26,14 @@ public sealed class GrowingState
         PassiveSodium = new double[parts.Basins.Length];
         PassiveChloride = new double[parts.Basins.Length];
         Nutrition = new NutritionState(parts.Crops.Length);
-        HeadsHarvested = new double[parts.Crops.Length];
+        Nursery = new NurseryState(parts);
         SaleableGrams = new double[parts.Crops.Length];
-        SaleableHeads = new double[parts.Crops.Length];
+        Harvest = new HarvestTally(parts.Crops.Length);
+        HotDegreeHours = new double[parts.Crops.Length];
+        ColdDegreeHours = new double[parts.Crops.Length];
+        LaneEmptyDays = new double[Lanes.Length];
+        LaneHasBegun = new bool[Lanes.Length];
+        HeadsHarvested = new double[parts.Crops.Length];
         WasteDryGrams = new double[parts.Crops.Length];
         CellsSown = new double[parts.Crops.Length];
         BoardsOwed = new double[parts.Crops.Length];
@@ -38,6 +43,9 @@ public sealed class GrowingState
 
     /// <summary>Trays of the nursery.</summary>
     public List<NurseryTray> Trays { get; } = [];
+
+    /// <summary>The nursery beside its seedlings.</summary>
+    public NurseryState Nursery { get; }
 
     /// <summary>Transplant troughs.</summary>
     public TransplantTrough[] Troughs { get; }
@@ -72,11 +80,29 @@ public sealed class GrowingState
     /// <summary>Heads harvested by crop.</summary>
     public double[] HeadsHarvested { get; }
 
-    /// <summary>Heads that can be sold, by crop.</summary>
-    public double[] SaleableHeads { get; }
-
-    /// <summary>Fresh weight of the heads that can be sold, g by crop.</summary>
+    /// <summary>Fresh weight for sale as first grade, g by crop: heads, or fruit.</summary>
     public double[] SaleableGrams { get; }
+
+    /// <summary>Heads harvested by crop, grade and reason.</summary>
+    public HarvestTally Harvest { get; }
+
+    /// <summary>Degree hours of today above each crop's heat limit, °C h.</summary>
+    public double[] HotDegreeHours { get; }
+
+    /// <summary>Degree hours of today below each crop's cold limit, °C h.</summary>
+    public double[] ColdDegreeHours { get; }
+
+    /// <summary>Vapour pressure deficit times sunny hours of today, kPa h.</summary>
+    public double LitVapourDeficitHours { get; set; }
+
+    /// <summary>Sunny hours of today.</summary>
+    public double SunHours { get; set; }
+
+    /// <summary>Days on which a lane stood without a board after its first one, by lane.</summary>
+    public double[] LaneEmptyDays { get; }
+
+    /// <summary>Whether a lane has had a board, by lane.</summary>
+    public bool[] LaneHasBegun { get; }
 
     /// <summary>Dry matter of culls, losses, roots and unsaleable heads, g by crop.</summary>
     public double[] WasteDryGrams { get; }
@@ -106,6 +132,7 @@ public sealed class GrowingState
             Trays.Add(tray.Clone());
         }
 
+        Nursery.CopyFrom(other.Nursery);
         for (int i = 0; i < Troughs.Length; i++)
         {
             Troughs[i].CopyFrom(other.Troughs[i]);
@@ -133,8 +160,14 @@ public sealed class GrowingState
         other.PassiveChloride.CopyTo(PassiveChloride, 0);
         Nutrition.CopyFrom(other.Nutrition);
         other.HeadsHarvested.CopyTo(HeadsHarvested, 0);
-        other.SaleableHeads.CopyTo(SaleableHeads, 0);
+        Harvest.CopyFrom(other.Harvest);
         other.SaleableGrams.CopyTo(SaleableGrams, 0);
+        other.HotDegreeHours.CopyTo(HotDegreeHours, 0);
+        other.ColdDegreeHours.CopyTo(ColdDegreeHours, 0);
+        LitVapourDeficitHours = other.LitVapourDeficitHours;
+        SunHours = other.SunHours;
+        other.LaneEmptyDays.CopyTo(LaneEmptyDays, 0);
+        other.LaneHasBegun.CopyTo(LaneHasBegun, 0);
         other.WasteDryGrams.CopyTo(WasteDryGrams, 0);
         other.CellsSown.CopyTo(CellsSown, 0);
         other.BoardsOwed.CopyTo(BoardsOwed, 0);

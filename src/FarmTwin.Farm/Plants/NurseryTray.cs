@@ -11,7 +11,8 @@ public sealed class NurseryTray
     /// <param name="cells">Cells sown.</param>
     /// <param name="areaSquareMetres">Area of these cells, m².</param>
     /// <param name="sownDay">Day of the season.</param>
-    public NurseryTray(int crop, double cells, double areaSquareMetres, double sownDay)
+    /// <param name="tier">Tier, from 0.</param>
+    public NurseryTray(int crop, double cells, double areaSquareMetres, double sownDay, int tier = 0)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(cells);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(areaSquareMetres);
@@ -19,6 +20,7 @@ public sealed class NurseryTray
         Cells = cells;
         AreaSquareMetres = areaSquareMetres;
         SownDay = sownDay;
+        Tier = tier;
     }
 
     /// <summary>Index of the crop.</summary>
@@ -32,6 +34,15 @@ public sealed class NurseryTray
 
     /// <summary>Day of sowing.</summary>
     public double SownDay { get; private set; }
+
+    /// <summary>Tier, from 0.</summary>
+    public int Tier { get; private set; }
+
+    /// <summary>Whether the weak seedlings have been culled.</summary>
+    public bool IsCulled { get; private set; }
+
+    /// <summary>Whether somebody has looked how many came up.</summary>
+    public bool IsCounted { get; set; }
 
     /// <summary>The seeds' progress.</summary>
     public SeedStage Seeds => _seeds;
@@ -75,7 +86,11 @@ public sealed class NurseryTray
     /// <param name="crop">The crop.</param>
     /// <param name="waste">Where they go: compost, or the mineralization tank.</param>
     /// <returns>Plants culled.</returns>
-    public double Cull(CropParameters crop, PlantLot waste) => Lot.MoveInto(waste, Lot.Plants * crop.NurseryCullShare, keepArea: true);
+    public double Cull(CropParameters crop, PlantLot waste)
+    {
+        IsCulled = true;
+        return Lot.MoveInto(waste, Lot.Plants * crop.NurseryCullShare, keepArea: true);
+    }
 
     /// <summary>Makes this tray equal to another; allocates nothing.</summary>
     public void CopyFrom(NurseryTray other)
@@ -85,6 +100,9 @@ public sealed class NurseryTray
         Cells = other.Cells;
         AreaSquareMetres = other.AreaSquareMetres;
         SownDay = other.SownDay;
+        Tier = other.Tier;
+        IsCulled = other.IsCulled;
+        IsCounted = other.IsCounted;
         IsUp = other.IsUp;
         _seeds = other._seeds;
         Lot.CopyFrom(other.Lot);

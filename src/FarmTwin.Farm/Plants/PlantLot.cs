@@ -45,6 +45,12 @@ public sealed class PlantLot
     /// <summary>Temperature sum since sowing above the crop's base, °C d; kept for fruiting crops only.</summary>
     public double DegreeDays { get; set; }
 
+    /// <summary>Part of the dry mass that the seed brought, g: it has the seed's composition, not the target's; 0 for transplants.</summary>
+    public double FromSeedDryGrams { get; set; }
+
+    /// <summary>Elements that came with it, g.</summary>
+    public ElementGrams FromSeedElements { get; set; }
+
     /// <summary>Dry mass the lot gained at the last midnight, g.</summary>
     public double LastGainGrams { get; set; }
 
@@ -62,6 +68,15 @@ public sealed class PlantLot
 
     /// <summary>What held growth back at the last midnight.</summary>
     public GrowthStress LastStress { get; set; } = GrowthStress.None;
+
+    /// <summary>Times it was cut and left to grow again.</summary>
+    public int Cuts { get; set; }
+
+    /// <summary>Day of the last of these cuts.</summary>
+    public double LastCutDay { get; set; }
+
+    /// <summary>What weather has done to it so far.</summary>
+    public PlantDamage Damage { get; set; }
 
     /// <summary>Dry mass of one plant, g; setting it sets the lot's dry mass.</summary>
     public double GramsDryPerPlant
@@ -88,6 +103,10 @@ public sealed class PlantLot
     /// <summary>Water in the lot, L: fresh mass less dry mass, roots at the shoot's dry-matter content; fruit included.</summary>
     public double WaterLitres(CropParameters crop) => Growth.TissueWaterLitres(crop, DryGrams)
         + (Fruit is null || crop.Fruit is null ? 0 : crop.Fruit.WaterLitres(Fruit.DryGrams));
+
+    /// <summary>Grams of an element that tissue of a dry mass should hold: what came with the seed, and the target's content of the rest.</summary>
+    public double TargetGrams(int element, double contentGramsPerGram, double dryGrams) =>
+        (contentGramsPerGram * (dryGrams - FromSeedDryGrams)) + FromSeedElements[element];
 
     /// <summary>The part of the pools that leaves with the plug when the shoot is cut, g.</summary>
     public ElementGrams RootElements(CropParameters crop) => _pools * crop.RootShare;
@@ -163,10 +182,14 @@ public sealed class PlantLot
         other.SownDay = other.IsEmpty ? SownDay : other.SownDay + ((SownDay - other.SownDay) * weight);
         other.DegreeDays = other.IsEmpty ? DegreeDays : other.DegreeDays + ((DegreeDays - other.DegreeDays) * weight);
         other.LastStress = weight >= 0.5 ? LastStress : other.LastStress;
+        (other.Cuts, other.LastCutDay) = other.IsEmpty ? (Cuts, LastCutDay) : (other.Cuts, other.LastCutDay);
+        other.Damage = other.IsEmpty ? Damage : other.Damage.Joined(Damage, weight);
         other.Plants += moved;
         other.AreaSquareMetres += keepArea ? 0 : AreaSquareMetres * share;
         other.DryGrams += DryGrams * share;
         other._pools += _pools * share;
+        other.FromSeedDryGrams += FromSeedDryGrams * share;
+        other.FromSeedElements += FromSeedElements * share;
         other.LastGainGrams += LastGainGrams * share;
         other.PotentialGainGrams += PotentialGainGrams * share;
         other.LastFruitGrams += LastFruitGrams * share;
@@ -189,12 +212,39 @@ public sealed class PlantLot
         AreaSquareMetres -= keepArea ? 0 : AreaSquareMetres * share;
         DryGrams -= DryGrams * share;
         _pools -= _pools * share;
+        FromSeedDryGrams -= FromSeedDryGrams * share;
+        FromSeedElements -= FromSeedElements * share;
         LastGainGrams -= LastGainGrams * share;
         PotentialGainGrams -= PotentialGainGrams * share;
         LastFruitGrams -= LastFruitGrams * share;
         PotentialFruitGrams -= PotentialFruitGrams * share;
         Planned += Planned * -share;
         return moved;
+    }
+
+    /// <summary>Cuts a share of the shoot off; the plants stay and grow again. Roots die back in proportion and go with the cut.</summary>
+    /// <param name="other">Where the cut goes, a bunch a plant; empty, or of the same crop.</param>
+    /// <param name="share">Share taken, 0 to below 1.</param>
+    /// <param name="day">Today.</param>
+    public void CutInto(PlantLot other, double share, double day)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        PlantLot cut = Clone();
+        cut.DryGrams = DryGrams * share;
+        cut._pools = _pools * share;
+        cut.FromSeedDryGrams = FromSeedDryGrams * share;
+        cut.FromSeedElements = FromSeedElements * share;
+        cut.Planned = default;
+        cut.AreaSquareMetres = 0;
+        DryGrams -= cut.DryGrams;
+        _pools -= cut._pools;
+        FromSeedDryGrams -= cut.FromSeedDryGrams;
+        FromSeedElements -= cut.FromSeedElements;
+        PotentialGainGrams *= 1 - share;
+        Planned += Planned * -share;
+        Cuts++;
+        LastCutDay = day;
+        cut.MoveInto(other, cut.Plants);
     }
 
     /// <summary>Empties the lot. What it held is gone: move it first if it must be booked.</summary>
@@ -205,6 +255,8 @@ public sealed class PlantLot
         AreaSquareMetres = 0;
         DryGrams = 0;
         _pools = default;
+        FromSeedDryGrams = 0;
+        FromSeedElements = default;
         LastGainGrams = 0;
         PotentialGainGrams = 0;
         LastFruitGrams = 0;
@@ -213,6 +265,9 @@ public sealed class PlantLot
         Fruit?.Clear();
         Planned = default;
         LastStress = GrowthStress.None;
+        Damage = default;
+        Cuts = 0;
+        LastCutDay = 0;
     }
 
     /// <summary>Makes this lot equal to another; allocates nothing.</summary>
@@ -225,6 +280,8 @@ public sealed class PlantLot
         AreaSquareMetres = other.AreaSquareMetres;
         DryGrams = other.DryGrams;
         _pools = other._pools;
+        FromSeedDryGrams = other.FromSeedDryGrams;
+        FromSeedElements = other.FromSeedElements;
         LastGainGrams = other.LastGainGrams;
         PotentialGainGrams = other.PotentialGainGrams;
         LastFruitGrams = other.LastFruitGrams;
@@ -241,6 +298,9 @@ public sealed class PlantLot
 
         Planned = other.Planned;
         LastStress = other.LastStress;
+        Damage = other.Damage;
+        Cuts = other.Cuts;
+        LastCutDay = other.LastCutDay;
     }
 
     /// <summary>An equal lot that shares nothing with this one.</summary>

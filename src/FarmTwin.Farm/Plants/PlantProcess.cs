@@ -12,10 +12,10 @@ public sealed class PlantProcess
 {
     private readonly FarmContext _farm;
     private readonly int _crops;
-    private readonly int _nurseryBasin;
+    private readonly NurseryStand _nursery;
+    private readonly CropHarm _harm;
     private readonly GrowingPlaces _places;
     private readonly WettedSurfaces _surfaces;
-    private readonly int[] _laneCrop;
     private readonly UptakeProcess _uptake;
 
     /// <summary>Makes the process.</summary>
@@ -27,9 +27,9 @@ public sealed class PlantProcess
         _crops = Math.Max(1, parts.Crops.Length);
         _places = new GrowingPlaces(farm);
         _surfaces = new WettedSurfaces(farm, _places);
-        _nurseryBasin = _places.BasinOf(0);
-        _laneCrop = [.. parts.Farm.Lanes.Values.Select(l => Array.IndexOf(parts.CropNames, l.Crop))];
-        _uptake = new UptakeProcess(farm, _places);
+        _nursery = new NurseryStand(farm);
+        _harm = new CropHarm(farm);
+        _uptake = new UptakeProcess(farm, _places, _nursery);
     }
 
     /// <summary>What the plants take from the water.</summary>
@@ -37,9 +37,6 @@ public sealed class PlantProcess
 
     /// <summary>Every surface that carries a film.</summary>
     public WettedSurfaces Surfaces => _surfaces;
-
-    /// <summary>Crop of each lane.</summary>
-    public IReadOnlyList<int> LaneCrop => _laneCrop;
 
     /// <summary>Adds the step's light to the day's.</summary>
     public void Contribute(in StepLight light) => AddLight(light);
@@ -55,26 +52,7 @@ public sealed class PlantProcess
         GrowingState growing = _farm.State.Growing;
         FarmParts parts = _farm.Parts;
         Settle();
-        foreach (NurseryTray tray in growing.Trays)
-        {
-            bool wasUp = tray.IsUp;
-            double before = tray.Lot.DegreeDays;
-            if (tray.AdvanceSeeds(parts.Crops[tray.Crop], nurseryCelsius))
-            {
-                BookSeedlings(tray);
-            }
-
-            // A temperature sum counts from sowing; the lot that holds it is made anew when the seeds come up, and grows from then on.
-            if (!wasUp)
-            {
-                tray.Lot.DegreeDays = before;
-                if (!tray.IsUp)
-                {
-                    Fruiting.Advance(tray.Lot, parts.Crops[tray.Crop], nurseryCelsius);
-                }
-            }
-        }
-
+        _nursery.EndDayOfSeeds(nurseryCelsius);
         growing.Nutrition.BeginDay();
         for (int place = 0; place < _places.Count; place++)
         {
@@ -85,6 +63,7 @@ public sealed class PlantProcess
             }
 
             RootZone root = RootZone.Of(_farm.State.Basins, basin, _farm.Parts.Plants);
+            root = place == 0 ? root with { WaterFactor = _nursery.WaterFactor } : root;
             int bed = _places.BedOf(place);
             if (bed >= 0)
             {
@@ -102,8 +81,14 @@ public sealed class PlantProcess
 
                 CropParameters crop = parts.Crops[lot.Crop];
                 growing.Nutrition.Add(lot, crop, parts.Plants);
-                _farm.State.House.CropGainGrams += Growth.DailyStep(lot, crop, growing.Light[(place * _crops) + lot.Crop], root, parts.Plants);
-                DrawTissueWater(basin, Growth.LastGainWaterLitres(lot, crop));
+                DayLight light = place == 0 ? _nursery.DayOf(i, lot.Crop) : growing.Light[(place * _crops) + lot.Crop];
+                _farm.State.House.CropGainGrams += Growth.DailyStep(lot, crop, light, root, parts.Plants);
+                PlantBooks.DrawTissueWater(_farm, basin, Growth.LastGainWaterLitres(lot, crop));
+                if (place > 0)
+                {
+                    _harm.EndDay(lot, crop, light);
+                }
+
                 Uptake.PlanDay(lot, crop, parts.Plants, root);
                 growing.Nutrition.AddNeed(lot, crop);
             }
@@ -116,6 +101,8 @@ public sealed class PlantProcess
         }
 
         Array.Clear(growing.TranspiredLitres);
+        _nursery.BeginDay();
+        _harm.BeginDay();
         growing.Changed = true;
         _surfaces.SetAreas();
     }
@@ -124,6 +111,7 @@ public sealed class PlantProcess
     public void AddStocks(Span<double> stocks)
     {
         _uptake.AddUnsettled(stocks);
+        _nursery.AddStocks(stocks);
         for (int place = 0; place < _places.Count; place++)
         {
             for (int i = 0; i < _places.LotCount(place); i++)
@@ -139,58 +127,27 @@ public sealed class PlantProcess
     }
 
     /// <summary>Books plants that enter (sign +1) or leave (−1) with their elements and water.</summary>
-    public void PostPlants(int door, in ElementGrams elements, double waterLitres, int sign)
-    {
-        FarmBooks books = _farm.State.Books;
-        books.PostElements(door, elements, sign);
-        books.Post(door, FarmBooks.Water, sign * waterLitres);
-    }
+    public void PostPlants(int door, in ElementGrams elements, double waterLitres, int sign) =>
+        PlantBooks.Post(_farm, door, elements, waterLitres, sign);
 
     private void AddLight(in StepLight light)
     {
         GrowingState growing = _farm.State.Growing;
         double hours = _farm.Step.Hours;
         double carbonDioxide = _farm.State.House.CarbonDioxidePpm;
-        for (int place = 0; place < _places.Count; place++)
+        _nursery.AddLight(light, carbonDioxide);
+        _harm.AddStep(light);
+        for (int place = 1; place < _places.Count; place++)
         {
-            if (place == 0 && _nurseryBasin < 0)
+            for (int crop = 0; crop < _farm.Parts.CropNames.Length; crop++)
             {
-                continue;
-            }
-
-            for (int crop = 0; crop < _farm.Parts.Crops.Length; crop++)
-            {
-                if (_places.CropOf(place) is >= 0 and var only && only != crop)
-                {
-                    continue;
-                }
-
-                ref DayLight day = ref growing.Light[(place * _crops) + crop];
-                if (place == 0)
-                {
-                    day.AddHour(_farm.Parts.Crops[crop], hours * light.NurseryLitShare, light.NurseryPhotons, carbonDioxide, light.NurseryCelsius);
-                    day.AddHour(_farm.Parts.Crops[crop], hours * (1 - light.NurseryLitShare), 0, carbonDioxide, light.NurseryCelsius);
-                }
-                else
+                if (_places.Grows(place, crop))
                 {
                     double lamps = _farm.LampPhotons[_places.BasinOf(place)];
-                    day.AddHour(_farm.Parts.Crops[crop], hours, light.NaturalPhotons + lamps, carbonDioxide, light.AirCelsius);
+                    growing.Light[(place * _crops) + crop].AddHour(
+                        _farm.Parts.Crops[crop], hours, light.NaturalPhotons + lamps, carbonDioxide, light.AirCelsius);
                 }
             }
         }
-    }
-
-    private void BookSeedlings(NurseryTray tray)
-    {
-        PlantLot lot = tray.Lot;
-        PostPlants(Door.Seed, lot.Pools, lot.WaterLitres(_farm.Parts.Crops[lot.Crop]), 1);
-    }
-
-    // Water that new tissue holds, out of the basin, with its heat.
-    private void DrawTissueWater(int basin, double litres)
-    {
-        Basins basins = _farm.State.Basins;
-        basins.Litres[basin] -= litres;
-        _farm.State.Books.Post(Door.PlantUptake, FarmBooks.Heat, -FarmBooks.MegajoulesOf(litres, basins.Celsius[basin]));
     }
 }

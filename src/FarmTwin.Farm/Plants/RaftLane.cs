@@ -115,6 +115,27 @@ public sealed class RaftLane
         return true;
     }
 
+    /// <summary>Cuts the board at the exit and puts it back at the entry to grow again.</summary>
+    /// <param name="harvest">Where the cut goes.</param>
+    /// <param name="share">Share of the shoot that is taken, below 1.</param>
+    /// <param name="day">Today.</param>
+    /// <returns>False where the lane is empty.</returns>
+    public bool CutOldest(PlantLot harvest, double share, double day)
+    {
+        ArgumentNullException.ThrowIfNull(harvest);
+        if (Count == 0)
+        {
+            return false;
+        }
+
+        PlantLot board = _boards[_oldest];
+        board.CutInto(harvest, share, day);
+        int entry = (_oldest + Count) % _boards.Length;
+        (_boards[_oldest], _boards[entry]) = (_boards[entry], board);
+        _oldest = (_oldest + 1) % _boards.Length;
+        return true;
+    }
+
     /// <summary>Removes dead plants from a board with all they hold; the board keeps its area and its place.</summary>
     /// <param name="fromExit">Which board, from the exit.</param>
     /// <param name="plants">How many.</param>

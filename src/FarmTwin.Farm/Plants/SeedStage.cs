@@ -20,6 +20,12 @@ public record struct SeedStage
     /// <summary>Sum of germination share times days, d.</summary>
     public double ShareDays { get; private set; }
 
+    /// <summary>Sum of temperature times days, °C d.</summary>
+    public double CelsiusDays { get; private set; }
+
+    /// <summary>Mean temperature of the seed bed so far, °C.</summary>
+    public readonly double MeanCelsius => Days > 0 ? CelsiusDays / Days : double.NaN;
+
     /// <summary>Whether they have come up.</summary>
     public readonly bool IsUp => Progress >= Up;
 
@@ -37,6 +43,7 @@ public record struct SeedStage
     public void Advance(CropParameters crop, double celsius, double days = 1)
     {
         Days += days;
+        CelsiusDays += celsius * days;
         ShareDays += crop.Germination.Share(celsius) * days;
         Progress += days / EmergenceDays(crop, celsius);
     }

@@ -8,26 +8,32 @@ public sealed class Stands
 {
     private readonly FarmContext _farm;
     private readonly GrowingPlaces _places;
+    private readonly NurseryStand _nursery;
 
     /// <summary>Makes empty sums.</summary>
-    public Stands(FarmContext farm, GrowingPlaces places)
+    public Stands(FarmContext farm, GrowingPlaces places, NurseryStand nursery)
     {
         ArgumentNullException.ThrowIfNull(farm);
         _farm = farm;
         _places = places;
+        _nursery = nursery;
         int basins = farm.Parts.Basins.Length;
         Planned = new double[basins * UptakeAmounts.Count];
-        CanopySquareMetres = new double[basins];
+        OpenCanopySquareMetres = new double[basins];
+        OpenLeafSquareMetres = new double[basins];
         LeafSquareMetres = new double[basins];
     }
 
     /// <summary>Uptake planned for the day, g, [basin × channels + channel].</summary>
     public double[] Planned { get; }
 
-    /// <summary>Area times the share of the light it intercepts, m² by basin.</summary>
-    public double[] CanopySquareMetres { get; }
+    /// <summary>Area outside the nursery times the share of the light it intercepts, m² by basin.</summary>
+    public double[] OpenCanopySquareMetres { get; }
 
-    /// <summary>Leaf area, m² by basin.</summary>
+    /// <summary>Leaf area outside the nursery, m² by basin.</summary>
+    public double[] OpenLeafSquareMetres { get; }
+
+    /// <summary>Leaf area, the nursery's included, m² by basin.</summary>
     public double[] LeafSquareMetres { get; }
 
     /// <summary>Makes the sums anew if plants were moved.</summary>
@@ -41,7 +47,9 @@ public sealed class Stands
 
         growing.Changed = false;
         Array.Clear(Planned);
-        Array.Clear(CanopySquareMetres);
+        Array.Clear(OpenCanopySquareMetres);
+        Array.Clear(OpenLeafSquareMetres);
+        _nursery.Clear();
         Array.Clear(LeafSquareMetres);
         for (int place = 0; place < _places.Count; place++)
         {
@@ -56,17 +64,27 @@ public sealed class Stands
                 PlantLot lot = _places.LotAt(place, i);
                 if (!lot.IsEmpty)
                 {
-                    Add(lot, basin);
+                    Add(lot, basin, place == 0 ? i : -1);
                 }
             }
         }
     }
 
-    private void Add(PlantLot lot, int basin)
+    private void Add(PlantLot lot, int basin, int inNursery)
     {
         double leaf = lot.LeafAreaIndex(_farm.Parts.Crops[lot.Crop]);
+        double canopy = lot.AreaSquareMetres * Transpiration.Intercepted(leaf, _farm.Parts.Plants);
         LeafSquareMetres[basin] += leaf * lot.AreaSquareMetres;
-        CanopySquareMetres[basin] += lot.AreaSquareMetres * Transpiration.Intercepted(leaf, _farm.Parts.Plants);
+        if (inNursery >= 0)
+        {
+            _nursery.Add(inNursery, canopy, leaf * lot.AreaSquareMetres);
+        }
+        else
+        {
+            OpenCanopySquareMetres[basin] += canopy;
+            OpenLeafSquareMetres[basin] += leaf * lot.AreaSquareMetres;
+        }
+
         UptakeAmounts planned = lot.Planned;
         int start = basin * UptakeAmounts.Count;
         Planned[start] += planned.Ammonium;

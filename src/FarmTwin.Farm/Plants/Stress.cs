@@ -79,7 +79,8 @@ public static class Stress
     /// never seem short. It is meant for midnight, when the day's uptake is complete.</remarks>
     public static double NutrientIndex(int element, PlantLot lot, CropParameters crop, PlantParameters plants)
     {
-        double critical = CriticalContent(element, lot, crop, plants) * (lot.DryGrams + lot.PotentialGainGrams - lot.PotentialFruitGrams);
+        double critical = lot.TargetGrams(
+            element, CriticalContent(element, lot, crop, plants), lot.DryGrams + lot.PotentialGainGrams - lot.PotentialFruitGrams);
         if (crop.Fruit is { } fruit)
         {
             critical += plants.CriticalShareOfTarget * fruit.TissueGramsPerGramDry[element] * lot.PotentialFruitGrams;

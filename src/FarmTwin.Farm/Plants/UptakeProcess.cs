@@ -19,7 +19,7 @@ public sealed class UptakeProcess
 
     private readonly FarmContext _farm;
     private readonly GrowingPlaces _places;
-    private readonly int _nurseryBasin;
+    private readonly NurseryStand _nursery;
     private readonly Stands _stands;
     private readonly double[] _uptake;
     private readonly double[] _ironShare;
@@ -28,14 +28,14 @@ public sealed class UptakeProcess
     private readonly double[] _transpiration;
 
     /// <summary>Makes the process.</summary>
-    public UptakeProcess(FarmContext farm, GrowingPlaces places)
+    public UptakeProcess(FarmContext farm, GrowingPlaces places, NurseryStand nursery)
     {
         ArgumentNullException.ThrowIfNull(farm);
         ArgumentNullException.ThrowIfNull(places);
         _farm = farm;
         _places = places;
-        _nurseryBasin = places.BasinOf(0);
-        _stands = new Stands(farm, places);
+        _nursery = nursery;
+        _stands = new Stands(farm, places, nursery);
         int basins = farm.Parts.Basins.Length;
         _uptake = new double[basins * UptakeAmounts.Count];
         _ironShare = new double[basins * Substance.IronHolders];
@@ -53,19 +53,16 @@ public sealed class UptakeProcess
         double total = 0;
         for (int b = 0; b < _transpiration.Length; b++)
         {
-            _transpiration[b] = 0;
-            if (_stands.LeafSquareMetres[b] <= 0)
-            {
-                continue;
-            }
-
-            _transpiration[b] = Transpiration.OfStandsLitresPerHour(
-                _stands.CanopySquareMetres[b],
-                _stands.LeafSquareMetres[b],
-                b == _nurseryBasin ? light.NurseryMegajoules : light.InsideMegajoules,
-                light.VapourDeficitKilopascals,
-                light.InsideMegajoules <= 0,
-                plants);
+            _transpiration[b] = _stands.OpenLeafSquareMetres[b] > 0
+                ? Transpiration.OfStandsLitresPerHour(
+                    _stands.OpenCanopySquareMetres[b],
+                    _stands.OpenLeafSquareMetres[b],
+                    light.InsideMegajoules,
+                    light.VapourDeficitKilopascals,
+                    light.InsideMegajoules <= 0,
+                    plants)
+                : 0;
+            _transpiration[b] += b == _nursery.Basin ? _nursery.Transpire(light) : 0;
             total += _transpiration[b];
         }
 
@@ -97,9 +94,7 @@ public sealed class UptakeProcess
                 continue;
             }
 
-            double litShare = b == _nurseryBasin ? light.NurseryLitShare : _farm.LitShare[b];
-            double litHours = b == _nurseryBasin ? parts.Farm.Nursery!.LightHours : _farm.LitHoursOfDay[b];
-            double perHour = litHours > 0 ? litShare / litHours : 0;
+            double perHour = UptakePerHour(b);
             for (int channel = 0; channel < UptakeAmounts.Count; channel++)
             {
                 double rate = _stands.Planned[(b * UptakeAmounts.Count) + channel] * perHour;
@@ -124,12 +119,22 @@ public sealed class UptakeProcess
         }
     }
 
+    // Share of a day's uptake that falls into an hour of this step, by the leaf under the sun and in the nursery.
+    private double UptakePerHour(int basin)
+    {
+        double open = _farm.LitHoursOfDay[basin] > 0 ? _farm.LitShare[basin] / _farm.LitHoursOfDay[basin] : 0;
+        return basin == _nursery.Basin
+            ? ((_stands.OpenLeafSquareMetres[basin] * open) + (_nursery.LeafSquareMetres * _nursery.UptakePerHour())) / _stands.LeafSquareMetres[basin]
+            : open;
+    }
+
     /// <summary>Books uptake and transpiration.</summary>
     public void Commit()
     {
         GrowingState growing = _farm.State.Growing;
         WaterStep step = _farm.Step;
         FarmBooks books = _farm.State.Books;
+        _nursery.Commit();
         for (int channel = 0; channel < UptakeAmounts.Count; channel++)
         {
             double taken = 0;

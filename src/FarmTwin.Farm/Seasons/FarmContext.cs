@@ -26,6 +26,7 @@ public sealed class FarmContext
         LitShare = new double[parts.Basins.Length];
         LitHoursOfDay = new double[parts.Basins.Length];
         FuelTaken = new double[parts.FuelTanks.Length];
+        TierLight = new Climate.TierLight[parts.Tiers.Count];
         Warmth = new Warmth(parts);
         Chemistry = new WaterChemistry(parts.Basins.Length);
         Running = new RunningEquipment(parts, state, network);
@@ -91,6 +92,9 @@ public sealed class FarmContext
 
     /// <summary>Fuel taken from each tank in this step, L.</summary>
     public double[] FuelTaken { get; }
+
+    /// <summary>Light of the nursery's tiers.</summary>
+    public Climate.TierLight[] TierLight { get; }
 
     /// <summary>Clears the demands of the last step.</summary>
     public void ClearDemands()

@@ -52,6 +52,9 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     private readonly CropWork _crops;
     private readonly BedWork _bedWork;
     private readonly FuelWork _fuel;
+    private readonly LaneWork _lanes;
+    private readonly MicrogreenWork _microgreens;
+    private readonly SeedBedRound _seedBeds;
     private readonly DosingWork _dosing;
     private readonly NutrientWatch _leaves;
     private readonly StartUpWork _startUp;
@@ -95,9 +98,12 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _trade = new FishTrade(farm, log, _market);
         _mineralizers = new MineralizerCare(farm, log);
         _filters = new FilterCare(farm, log, _mineralizers);
-        _crops = new CropWork(farm, log, _plants, _market);
+        _crops = new CropWork(farm, log, _plants);
         _bedWork = new BedWork(farm, log, _plants, _market);
         _fuel = new FuelWork(farm, log);
+        _lanes = new LaneWork(farm, log, _plants, _market);
+        _seedBeds = new SeedBedRound(farm, log);
+        _microgreens = new MicrogreenWork(farm, log, _plants, _market);
         _dosing = new DosingWork(farm, log);
         _leaves = new NutrientWatch(farm, log);
         _startUp = new StartUpWork(farm, log, _dosing);
@@ -227,10 +233,20 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
                 _crops.Sow(entry.Argument0, now);
                 break;
             case FarmEventKind.Transplant:
+                _seedBeds.Look(now);
                 _crops.Transplant(now);
                 break;
             case FarmEventKind.HarvestBoards:
-                _crops.HarvestBoards(entry.Argument0, now);
+                _lanes.HarvestBoards(entry.Argument0, now);
+                break;
+            case FarmEventKind.SowMicrogreens:
+                _microgreens.Sow(entry.Argument0, now);
+                break;
+            case FarmEventKind.CutMicrogreens:
+                _microgreens.Cut(now);
+                break;
+            case FarmEventKind.WaterNursery:
+                _microgreens.Water(now);
                 break;
             case FarmEventKind.SowPlanting:
                 _bedWork.Sow(entry.Argument0, now);
@@ -458,6 +474,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _leaves.Look(NowSeconds);
         _crops.DailyLosses();
         _bedWork.EndDay(NowSeconds);
+        _lanes.EndDay();
         _market.EndDay(NowSeconds);
         _bookkeeping.EndDay();
         _farm.State.Fuel.EndDay();

@@ -18,6 +18,9 @@ namespace FarmTwin.Farm.Seasons;
 /// <remarks>Immutable after construction; shared by the snapshots and branches of a season, not between threads that build them.</remarks>
 public sealed class FarmParts
 {
+    private readonly int[] _laneCrop;
+    private readonly (double FromDay, int Crop)[][] _laneChanges;
+
     /// <summary>Numbers the parts and reads their parameters.</summary>
     /// <param name="farm">The description.</param>
     /// <param name="library">The parameter library.</param>
@@ -45,7 +48,14 @@ public sealed class FarmParts
         Feed = FeedComposition.From(library.Set("feeds", farm.Feeding.Feed));
         CropNames = [.. farm.Crops.Keys];
         CropPlans = [.. farm.Crops.Values];
-        Crops = [.. CropPlans.Select(c => CropParameters.From(library.Set("crops", c.Kind)))];
+        MicrogreenNames = [.. farm.Microgreens.Keys];
+        MicrogreenPlans = [.. farm.Microgreens.Values];
+        Microgreens = [.. MicrogreenPlans.Select(m => MicrogreenParameters.From(library.Set("microgreens", m.Kind)))];
+        Crops =
+        [
+            .. CropPlans.Select(c => CropParameters.From(library.Set("crops", c.Kind))),
+            .. Microgreens.Select(m => m.Growth),
+        ];
         Beds = [.. farm.MediaBeds.Values];
         BedNames = [.. farm.MediaBeds.Keys];
         BedBasin = [.. Beds.Select(b => BasinIndex(b.Basin))];
@@ -53,6 +63,13 @@ public sealed class FarmParts
         BedCrop = [.. Beds.Select(b => CropIndex(b.Crop))];
         BedParameters = BedParameters.From(library.Set("processes", "beds"));
         Plantings = [.. CropPlans.SelectMany((plan, crop) => plan.Plantings.Values.Select(p => new Planting(crop, p, BedsOf(crop, p))))];
+        Tiers = new NurseryTiers(farm.Nursery);
+        Lanes = [.. farm.Lanes.Values];
+        _laneCrop = [.. Lanes.Select(l => Array.IndexOf(CropNames, l.Crop))];
+        _laneChanges = [.. Lanes.Select(l => l.Changes.Values.OrderBy(c => c.FromDay).Select(c => (c.FromDay, Array.IndexOf(CropNames, c.Crop))).ToArray())];
+        Schedules = [.. Enumerable.Range(0, CropPlans.Length).Select(c => new CropSchedule(this, c))];
+        var graded = library.Names("grades").ToHashSet(StringComparer.Ordinal);
+        Grades = [.. CropPlans.Select(c => graded.Contains(c.Kind) ? CropGrades.From(library.Set("grades", c.Kind)) : null)];
         Cover = library.Set("covers", farm.House.Cover);
         Climate = ClimateParameters.From(library.Set("processes", "climate"));
         Aeration = AerationParameters.From(library.Set("processes", "water"));
@@ -81,7 +98,10 @@ public sealed class FarmParts
         BedChecks.Check(this);
         ChoreTimes = ChoreTimes.From(library.Set("processes", "labour"));
         Products = new Products(
-            SpeciesNames, [.. CropNames.Select((n, c) => (n, Crops[c].Fruit is null ? "heads" : "kg"))], farm.Prices, [.. library.Names("fish"), .. library.Names("crops")]);
+            SpeciesNames,
+            [.. CropNames.Select((n, c) => (n, Crops[c].Fruit is null ? "heads" : "kg")), .. MicrogreenNames.Select(n => (n, "trays"))],
+            farm.Prices,
+            [.. library.Names("fish"), .. library.Names("crops"), .. library.Names("microgreens")]);
         Accounts = new Accounts(this);
         Alarms = new AlarmParts(farm, library, BasinIndex);
     }
@@ -170,7 +190,7 @@ public sealed class FarmParts
     /// <summary>Plans of the crops.</summary>
     public CropPlanDescription[] CropPlans { get; }
 
-    /// <summary>Parameters of the crops.</summary>
+    /// <summary>Parameters of all that grows: the crops, then the kinds of microgreens.</summary>
     public CropParameters[] Crops { get; }
 
     /// <summary>Media beds.</summary>
@@ -193,6 +213,27 @@ public sealed class FarmParts
 
     /// <summary>All plantings of fruiting crops.</summary>
     public Planting[] Plantings { get; }
+
+    /// <summary>Names of the microgreens, as the farm calls them.</summary>
+    public string[] MicrogreenNames { get; }
+
+    /// <summary>Plans of the microgreens.</summary>
+    public MicrogreenPlanDescription[] MicrogreenPlans { get; }
+
+    /// <summary>Parameters of the microgreens.</summary>
+    public MicrogreenParameters[] Microgreens { get; }
+
+    /// <summary>Raft lanes.</summary>
+    public LaneDescription[] Lanes { get; }
+
+    /// <summary>Sowing and harvest of each crop by date.</summary>
+    public CropSchedule[] Schedules { get; }
+
+    /// <summary>Grades of the crops; none for a crop without a file.</summary>
+    public CropGrades?[] Grades { get; }
+
+    /// <summary>Tiers of the nursery.</summary>
+    public NurseryTiers Tiers { get; }
 
     /// <summary>Cover of the house.</summary>
     public ParameterSet Cover { get; }
@@ -271,6 +312,21 @@ public sealed class FarmParts
         var usual = HeatSource.Usual(name, fuel, water, Climate.Machines);
         return usual with { Efficiency = efficiency ?? usual.Efficiency };
     }
+
+    /// <summary>The crop that is planted on a lane on a day.</summary>
+    public int LaneCropAt(int lane, double day)
+    {
+        int crop = _laneCrop[lane];
+        foreach ((double from, int changed) in _laneChanges[lane])
+        {
+            crop = from <= day ? changed : crop;
+        }
+
+        return crop;
+    }
+
+    /// <summary>Whether a crop is ever planted on a lane.</summary>
+    public bool LaneEverGrows(int lane, int crop) => _laneCrop[lane] == crop || _laneChanges[lane].Any(c => c.Crop == crop);
 
     /// <summary>The number of a basin.</summary>
     public int BasinIndex(string name) => Array.IndexOf(BasinNames, name) is >= 0 and var index

@@ -228,7 +228,7 @@ public sealed class Season
         for (int crop = 0; crop < Parts.CropPlans.Length; crop++)
         {
             CropPlanDescription plan = Parts.CropPlans[crop];
-            if (plan.CellsPerSowing > 0 || plan.Changes.Values.Any(c => c.CellsPerSowing > 0))
+            if (Parts.Schedules[crop].EverSows)
             {
                 if (Parts.Farm.Nursery is null)
                 {
@@ -244,6 +244,28 @@ public sealed class Season
             foreach (double harvest in plan.HarvestWeekdays)
             {
                 Weekly(weekday, (int)harvest, 10, FarmPhase.Crop, Parts.Crops[crop].Fruit is null ? FarmEventKind.HarvestBoards : FarmEventKind.Pick, crop);
+            }
+        }
+
+        for (int kind = 0; kind < Parts.MicrogreenPlans.Length; kind++)
+        {
+            foreach (double sowing in Parts.MicrogreenPlans[kind].SowWeekdays)
+            {
+                Weekly(weekday, (int)sowing, 11, FarmPhase.Crop, FarmEventKind.SowMicrogreens, kind);
+            }
+        }
+
+        if (Parts.MicrogreenPlans.Length > 0)
+        {
+            Daily(8, FarmPhase.Crop, FarmEventKind.CutMicrogreens, 0);
+        }
+
+        if (Parts.Farm.Nursery is { Watering: { } watering } nursery)
+        {
+            for (int time = 0; time < watering.TimesADay; time++)
+            {
+                Daily((nursery.LightsFromHour + (time * UnitConstants.HoursPerDay / watering.TimesADay)) % UnitConstants.HoursPerDay,
+                    FarmPhase.Crop, FarmEventKind.WaterNursery, 0);
             }
         }
 

@@ -44,6 +44,7 @@ public sealed class SeasonRecord
         AddHouseColumns();
         AddStateColumns();
         AddBedColumns();
+        AddPlaceColumns();
         AddFlowColumns();
         AddHourColumns();
         Weeks = new WeekRecord(farm);
@@ -250,7 +251,7 @@ public sealed class SeasonRecord
             Instant($"pH_{name}", "1", () => state.Basins.PH[basin]);
         }
 
-        for (int c = 0; c < parts.Crops.Length; c++)
+        for (int c = 0; c < parts.CropNames.Length; c++)
         {
             int crop = c;
             string name = parts.CropNames[c];
@@ -263,6 +264,7 @@ public sealed class SeasonRecord
 
             Instant($"boards_{name}", "boards", () => Boards(crop));
             Instant($"head_weight_{name}_g", "g", () => state.Growing.LastHeadGrams[crop]);
+            Instant($"head_age_{name}_d", "d", () => state.Growing.LastHeadAge[crop]);
             Instant($"oldest_board_{name}_g", "g", () => OldestBoard(crop));
             foreach (int element in Plants.Stress.Nutritive)
             {
@@ -272,6 +274,48 @@ public sealed class SeasonRecord
 
             Sum($"heads_{name}", "heads", () => state.Growing.HeadsHarvested[crop]);
             Sum($"saleable_{name}_kg", "kg", () => state.Growing.SaleableGrams[crop] / 1000);
+            Sum($"first_grade_{name}", "heads", () => state.Growing.Harvest[crop].FirstHeads);
+            Sum($"second_grade_{name}", "heads", () => state.Growing.Harvest[crop].SecondHeads);
+            Sum($"unsaleable_{name}", "heads", () => state.Growing.Harvest[crop].UnsaleableHeads);
+        }
+    }
+
+    private void AddPlaceColumns()
+    {
+        FarmState state = _farm.State;
+        FarmParts parts = _farm.Parts;
+        string[] lanes = [.. parts.Farm.Lanes.Keys];
+        for (int l = 0; l < lanes.Length; l++)
+        {
+            RaftLane lane = state.Growing.Lanes[l];
+            Instant($"empty_places_{lanes[l]}", "places", () => lane.EmptyHoles);
+        }
+
+        if (parts.Farm.Nursery is not { } nursery)
+        {
+            return;
+        }
+
+        Instant("nursery_seedling_places", "places", () => Places(t => NurserySpace.SeedlingPlaces(state.Growing, nursery, t)));
+        Instant("nursery_microgreen_places", "places", () => Places(t => NurserySpace.MicrogreenTrays(state.Growing, t)));
+        for (int k = 0; k < parts.MicrogreenNames.Length; k++)
+        {
+            int kind = k;
+            string name = parts.MicrogreenNames[k];
+            Sum($"trays_{name}", "trays", () => state.Growing.Nursery.TraysCut[kind]);
+            Instant($"tray_weight_{name}_g", "g", () => state.Growing.Nursery.LastTrayGrams[kind]);
+            Sum($"saleable_{name}_kg", "kg", () => state.Growing.Nursery.SoldGrams[kind] / 1000);
+        }
+
+        double Places(Func<int, int> ofTier)
+        {
+            int sum = 0;
+            for (int t = 0; t < parts.Tiers.Count; t++)
+            {
+                sum += ofTier(t);
+            }
+
+            return sum;
         }
     }
 
@@ -581,9 +625,12 @@ public sealed class SeasonRecord
             plants += trough.Standing(crop);
         }
 
-        for (int l = 0; l < growing.Lanes.Length; l++)
+        foreach (RaftLane lane in growing.Lanes)
         {
-            plants += growing.Lanes[l].Count > 0 && growing.Lanes[l][0].Crop == crop ? growing.Lanes[l].Standing : 0;
+            for (int i = 0; i < lane.Count; i++)
+            {
+                plants += lane[i].Crop == crop ? lane[i].Plants : 0;
+            }
         }
 
         return plants + SumBeds(crop, b => b.Plants.Plants);
@@ -594,7 +641,10 @@ public sealed class SeasonRecord
         int boards = 0;
         foreach (RaftLane lane in _farm.State.Growing.Lanes)
         {
-            boards += lane.Count > 0 && lane[0].Crop == crop ? lane.Count : 0;
+            for (int i = 0; i < lane.Count; i++)
+            {
+                boards += lane[i].Crop == crop ? 1 : 0;
+            }
         }
 
         return boards;

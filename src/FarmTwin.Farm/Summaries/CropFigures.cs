@@ -12,7 +12,7 @@ internal static class CropFigures
     public static IReadOnlyDictionary<string, CropSummary> Of(Season season, RecordView record)
     {
         var crops = new Dictionary<string, CropSummary>(StringComparer.Ordinal);
-        for (int c = 0; c < season.Parts.Crops.Length; c++)
+        for (int c = 0; c < season.Parts.CropNames.Length; c++)
         {
             crops.Add(season.Parts.CropNames[c], Of(season, record, c));
         }
@@ -61,8 +61,17 @@ internal static class CropFigures
         {
             CellsSown = growing.CellsSown[crop],
             HeadsHarvested = growing.HeadsHarvested[crop],
-            SaleableHeads = growing.SaleableHeads[crop],
+            SaleableHeads = growing.Harvest[crop].FirstHeads,
             HarvestedKg = growing.SaleableGrams[crop] / UnitConstants.GramsPerKilogram,
+            SecondGradeHeads = growing.Harvest[crop].SecondHeads,
+            SecondGradeKg = growing.Harvest[crop].SecondGrams / UnitConstants.GramsPerKilogram,
+            SecondGradePrice = season.Parts.Products.Prices[season.Parts.Products.OfCrop(crop)]?.SecondGradePriceShare,
+            UnsaleableHeads = growing.Harvest[crop].UnsaleableHeads,
+            UnsaleableKg = growing.Harvest[crop].UnsaleableGrams / UnitConstants.GramsPerKilogram,
+            NotFirstGrade = HarvestTally.Reasons.Zip(growing.Harvest.NotFirst(crop)).ToDictionary(r => r.First, r => r.Second, StringComparer.Ordinal),
+            HeaviestFirstG = season.Parts.CropPlans[crop].HeaviestFirstGrams ?? season.Parts.Grades[crop]?.HeaviestFirstGrams,
+            Months = fruit is null ? MonthFigures.Of(record, name, parameters) : [],
+            Plan = fruit is null ? [.. season.Parts.Schedules[crop].Turns.Select(d => StageSummary.Of(season, crop, d))] : [],
             FirstHarvestDay = fruit?.FirstPickDay ?? first,
             MeanHeadG = sumHeads > 0 ? sumGrams / sumHeads : null,
             HeadG = new ReadingRange(lightest, heaviest),

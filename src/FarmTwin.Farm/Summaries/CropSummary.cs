@@ -9,11 +9,38 @@ public sealed record CropSummary
     /// <summary>Heads harvested.</summary>
     public required double HeadsHarvested { get; init; }
 
-    /// <summary>Heads that can be sold.</summary>
+    /// <summary>Heads of first grade.</summary>
     public required double SaleableHeads { get; init; }
 
-    /// <summary>Fresh weight of the heads that can be sold, kg.</summary>
+    /// <summary>Fresh weight of the heads of first grade, kg.</summary>
     public required double HarvestedKg { get; init; }
+
+    /// <summary>Heads of second grade: too light, too heavy for one head, tip-burnt, scorched.</summary>
+    public required double SecondGradeHeads { get; init; }
+
+    /// <summary>Their fresh weight, kg.</summary>
+    public required double SecondGradeKg { get; init; }
+
+    /// <summary>Price of second grade over that of first; null where no price is stated.</summary>
+    public required double? SecondGradePrice { get; init; }
+
+    /// <summary>Heads that cannot be sold: bolted, spoilt by cold, far too light, other.</summary>
+    public required double UnsaleableHeads { get; init; }
+
+    /// <summary>Their fresh weight, kg.</summary>
+    public required double UnsaleableKg { get; init; }
+
+    /// <summary>Heads that are not first grade, by the reason that struck first.</summary>
+    public required IReadOnlyDictionary<string, double> NotFirstGrade { get; init; }
+
+    /// <summary>Heaviest head that sells as one first-grade head, g; null for a crop without grades.</summary>
+    public required double? HeaviestFirstG { get; init; }
+
+    /// <summary>Age and weight of what left the lanes, by month.</summary>
+    public required IReadOnlyList<MonthSummary> Months { get; init; }
+
+    /// <summary>What the plan needs of each stage, from each day on which it changes.</summary>
+    public required IReadOnlyList<StageSummary> Plan { get; init; }
 
     /// <summary>Day of the first harvest; null where there was none.</summary>
     public required double? FirstHarvestDay { get; init; }

@@ -32,6 +32,9 @@ public sealed record SeasonSummary
     /// <summary>The crops by name.</summary>
     public required IReadOnlyDictionary<string, CropSummary> Crops { get; init; }
 
+    /// <summary>The nursery and its microgreens.</summary>
+    public required NurserySummary Nursery { get; init; }
+
     /// <summary>The water.</summary>
     public required WaterSummary Water { get; init; }
 
@@ -90,6 +93,7 @@ public sealed record SeasonSummary
             House = HouseSummary.Of(season, record, bands),
             Fish = FishFigures.Of(season, record),
             Crops = CropFigures.Of(season, record),
+            Nursery = NurseryFigures.Of(season, record),
             Water = WaterFigures.Of(season, record, bands),
             Solids = SolidsFigures.Of(season, ledgers["nitrogen"]),
             Nutrients = NutrientFigures.Of(season, record, ledgers, bands),

@@ -6,10 +6,11 @@ using FarmTwin.Farm.Summaries;
 namespace FarmTwin.Reports.Plots;
 
 /// <summary>The figures of a season, made from its record and its summary.</summary>
-public sealed class SeasonFigures
+public sealed partial class SeasonFigures
 {
     /// <summary>Names of all figures that a season may have.</summary>
-    public static readonly IReadOnlyList<string> Names = ["biomass", "nitrate", "yield", "tan-nitrite", "oxygen", "temperature", "ph", "work", "cash"];
+    public static readonly IReadOnlyList<string> Names =
+        ["biomass", "nitrate", "yield", "tan-nitrite", "oxygen", "temperature", "ph", "work", "cash", "grades", "microgreens"];
 
     private readonly Season _season;
     private readonly SeasonSummary _summary;
@@ -48,6 +49,7 @@ public sealed class SeasonFigures
             {
                 figures.Biomass(), figures.Nitrate(), figures.Yield(), figures.Nitrogen(), figures.Oxygen(), figures.Temperature(), figures.Acidity(),
                 BusinessFigures.Work(season, summary, figures.Period, figures._keyDates), BusinessFigures.Cash(season, summary, figures.Period, figures._keyDates),
+                figures.Grades(), figures.Microgreens(),
             }.OfType<Figure>()];
     }
 

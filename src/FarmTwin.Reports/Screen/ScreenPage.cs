@@ -93,9 +93,17 @@ public sealed class ScreenPage
 
             Row(label, crop.HeadsHarvested <= 0
                 ? $"{name}: nothing cut yet, {crop.StandingPlants:0} plants stand"
-                : $"{name}: {crop.SaleableHeads:0} saleable heads, {Mass(crop.HarvestedKg)}, {Grams(crop.MeanHeadG!.Value)} a head ("
-                    + $"{Grams(crop.HeadG.Lowest!.Value)} to {Grams(crop.HeadG.Highest!.Value)})");
+                : $"{name}: {crop.SaleableHeads:0} heads, {Mass(crop.HarvestedKg)}, {Grams(crop.MeanHeadG!.Value)} each ("
+                    + $"{Grams(crop.HeadG.Lowest!.Value)} to {Grams(crop.HeadG.Highest!.Value)}); 2nd {crop.SecondGradeHeads:0}, lost {crop.UnsaleableHeads:0}");
             label = string.Empty;
+        }
+
+        IReadOnlyDictionary<string, MicrogreenSummary> trays = _summary.Nursery.Microgreens;
+        if (trays.Count > 0)
+        {
+            Row(label, $"microgreens: {trays.Values.Sum(m => m.TraysCut):0} trays, {Mass(trays.Values.Sum(m => m.HarvestedKg))} ("
+                + string.Join(", ", trays.Where(m => m.Value.MeanTrayG is not null).OrderByDescending(m => m.Value.HarvestedKg).Take(2)
+                    .Select(m => $"{m.Key} {Grams(m.Value.MeanTrayG!.Value)} a tray")) + ")");
         }
     }
 

@@ -131,6 +131,25 @@ public static class SeasonTables
         return text.ToString();
     }
 
+    /// <summary>The plan worked out by date: a row a sowing, with the days on which its plants move on, and what it should bring.</summary>
+    /// <remarks>Heads a week are those at the market; trays of microgreens have no trough and no lane: they come into the light and are cut.</remarks>
+    public static string SowingPlan(Season season)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        var text = new CsvText();
+        text.Field("date").Field("day").Field("crop").Field("cells").Field("trays").Field("to_trough").Field("to_lane").Field("to_light").Field("harvest")
+            .Field("heads_expected").EndLine();
+        foreach (PlannedSowing sowing in PlannedSowing.Of(season))
+        {
+            text.Field(Date(season, sowing.Day)).Field(sowing.Day).Field(sowing.Crop).Field(sowing.Cells).Field(sowing.Trays)
+                .Field(On(sowing.ToTrough)).Field(On(sowing.ToLane)).Field(On(sowing.ToLight)).Field(On(sowing.Harvest)).Field(sowing.Heads).EndLine();
+        }
+
+        return text.ToString();
+
+        string On(double day) => double.IsFinite(day) ? Date(season, (int)Math.Floor(day)) : string.Empty;
+    }
+
     private static void Header(CsvText text, Recorder table)
     {
         foreach (RecordedColumn column in table.Columns)

@@ -6,7 +6,8 @@ namespace FarmTwin.Scenarios.Library;
 public static class ShippedLibrary
 {
     /// <summary>Folders of the library.</summary>
-    public static readonly string[] Folders = ["processes", "fish", "feeds", "crops", "supplements", "covers", "fuels", "media", "probes"];
+    public static readonly string[] Folders =
+        ["processes", "fish", "feeds", "crops", "supplements", "covers", "fuels", "media", "probes", "microgreens", "grades"];
 
     private static readonly Lazy<FarmLibrary> Shared = new(() => new FarmLibrary(
         Folders.SelectMany(folder => ParameterLibrary.Names(folder).Select(name => (folder, ParameterLibrary.Load(folder, name))))));

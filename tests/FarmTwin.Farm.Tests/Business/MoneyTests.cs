@@ -114,13 +114,26 @@ public class MoneyTests
     [Fact]
     public void Second_grade_lowers_what_a_unit_brings()
     {
-        FarmDescription mixed = Farms.FirstSeason with
+        // Twice: a share that the price states, and what the grading of each harvest finds.
+        (double stated, Season season) = Unit(0.2, 0.5);
+        (double graded, _) = Unit(0, 0.5);
+        (double full, _) = Unit(0, 1);
+        Assert.Equal(Prices.Products["lettuce"].PricePerUnit, full, 9);
+        Assert.Equal(0.9, stated / graded, 9);
+        int crop = Array.IndexOf(season.Parts.CropNames, "lettuce");
+        double second = season.State.Growing.Harvest[crop].SecondHeads;
+        Assert.Equal(1 - (0.5 * second / (second + season.State.Growing.Harvest[crop].FirstHeads)), graded / full, 0.02);
+
+        (double, Season) Unit(double share, double price)
         {
-            Prices = Prices with { Products = Prices.Products.With("lettuce", p => p with { SecondGradeShare = 0.2, SecondGradePriceShare = 0.5 }) },
-        };
-        Season season = Farms.Run(mixed, 84);
-        int lettuce = Array.IndexOf(season.Parts.Products.Names, "lettuce");
-        Assert.Equal(0.9 * Prices.Products["lettuce"].PricePerUnit, season.State.Trade.Income[lettuce] / season.State.Trade.Sold[lettuce], 9);
+            FarmDescription farm = Farms.FirstSeason with
+            {
+                Prices = Prices with { Products = Prices.Products.With("lettuce", p => p with { SecondGradeShare = share, SecondGradePriceShare = price }) },
+            };
+            Season run = Farms.Run(farm, 84);
+            int lettuce = Array.IndexOf(run.Parts.Products.Names, "lettuce");
+            return (run.State.Trade.Income[lettuce] / run.State.Trade.Sold[lettuce], run);
+        }
     }
 
     [Fact]

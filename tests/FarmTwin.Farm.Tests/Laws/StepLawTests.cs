@@ -41,7 +41,7 @@ public class StepLawTests(ITestOutputHelper output)
         ("water decanted", s => s.State.Totals.DecantedLitres),
         ("nitrogen decanted", s => s.State.Totals.DecantedNitrogenGrams),
         ("lettuce heads", s => s.State.Growing.HeadsHarvested[0]),
-        ("lettuce weight", s => s.State.Growing.SaleableGrams[0]),
+        ("lettuce weight", s => s.State.Growing.Harvest[0].FirstGrams),
         ("basil heads", s => s.State.Growing.HeadsHarvested[1]),
         ("fish biomass", s => Farms.Days(s, "fish_biomass_kg")[^1]),
         ("fish alive", s => Farms.Days(s, "fish_number")[^1]),

@@ -78,6 +78,8 @@ public partial class LibraryDataTests
     [InlineData("fish")]
     [InlineData("feeds")]
     [InlineData("covers")]
+    [InlineData("microgreens")]
+    [InlineData("grades")]
     public void Sets_of_a_kind_have_the_same_parameters_in_the_same_units(string folder)
     {
         string[] names = [.. Library.Names(folder)];
@@ -120,6 +122,8 @@ public partial class LibraryDataTests
             "fish" => FishParameters.From(set),
             "feeds" => FeedComposition.From(set),
             "crops" => CropParameters.From(set),
+            "microgreens" => MicrogreenParameters.From(set),
+            "grades" => CropGrades.From(set),
             "covers" => CoverParameters.From(set),
             "fuels" => FuelProperties.From(set),
             "media" => SurfaceMedium.From(set),

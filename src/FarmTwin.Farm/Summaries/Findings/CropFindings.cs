@@ -49,9 +49,12 @@ internal static class CropFindings
         {
             bool heavy = crop.MeanHeadG > (crop.SaleableLowG + crop.SaleableHighG) / 2;
             list.Add(55, $"{crop.HeadsOutsideBand:0} of {crop.HeadsHarvested:0} {name} heads were outside {crop.SaleableLowG:0}-{crop.SaleableHighG:0} g: "
-                + (heavy ? $"up to {crop.HeadG.Highest!.Value:0} g on {list.Day(crop.HeadG.Highest.Day)}; cut earlier or plant closer."
+                + (heavy ? $"up to {crop.HeadG.Highest!.Value:0} g on {list.Day(crop.HeadG.Highest.Day)}; cut earlier or plant closer"
+                    + (crop.HeaviestFirstG is { } most ? $" (up to {most:0} g they are counted as one first-grade head)." : ".")
                     : $"down to {crop.HeadG.Lowest!.Value:0} g on {list.Day(crop.HeadG.Lowest.Day)}; leave them longer."));
         }
+
+        GradeFindings.Add(list, name, crop);
     }
 
     private static void Light(FindingList list)

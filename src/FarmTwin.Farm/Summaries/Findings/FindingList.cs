@@ -46,6 +46,8 @@ internal sealed class FindingList
             CropFindings.Add(list);
             list._area = "fruit";
             FruitFindings.Add(list);
+            list._area = "nursery";
+            NurseryFindings.Add(list);
             list._area = "solids";
             SolidsFindings.Add(list);
             list._area = "supply";
