@@ -9,7 +9,8 @@ namespace FarmTwin.Farm.Tests.Seasons;
 /// <summary>The nursery in a season: tiers, watering, microgreens, seed beds, books.</summary>
 public sealed class NurserySeasonTests
 {
-    private static readonly FarmDescription Whole = Farms.Read("whole-farm");
+    // All kinds from the first day, on two tiers.
+    private static readonly FarmDescription Whole = FromTheFirstDay(Farms.Read("whole-farm"));
 
     [Theory]
     [InlineData("nursery-reservoir")]
@@ -42,7 +43,7 @@ public sealed class NurserySeasonTests
         SeasonSummary wet = Sum(Farms.Run(Whole, 40));
         Assert.True(dry.Nursery.DryDays > 20);
         Assert.Equal(0, wet.Nursery.DryDays);
-        Assert.True(dry.Nursery.Microgreens["pea"].MeanTrayG < 0.97 * wet.Nursery.Microgreens["pea"].MeanTrayG);
+        Assert.True(dry.Nursery.Microgreens["pea"].MeanTrayG < 0.98 * wet.Nursery.Microgreens["pea"].MeanTrayG);
         Assert.All(dry.Ledgers.Values, ledger => Assert.InRange(ledger.Closure, 0, 1e-9));
     }
 
@@ -125,6 +126,15 @@ public sealed class NurserySeasonTests
             Whole with { Nursery = Whole.Nursery! with { Tier = new Dictionary<string, TierDescription>() } }, 3));
         Assert.Contains("microgreens.radish", none.Message, StringComparison.Ordinal);
     }
+
+    private static FarmDescription FromTheFirstDay(FarmDescription farm) => farm with
+    {
+        Microgreens = farm.Microgreens.ToDictionary(m => m.Key, m => m.Value with { FirstSowingDay = 0 }, StringComparer.Ordinal),
+        Nursery = farm.Nursery! with
+        {
+            Tier = farm.Nursery.Tier.With("2", t => t with { Use = TierUse.Microgreens, Changes = new Dictionary<string, TierChange>() }),
+        },
+    };
 
     private static SeasonSummary Sum(Season season) => SeasonSummary.Of(season, ShippedLibrary.Library, "test");
 }
