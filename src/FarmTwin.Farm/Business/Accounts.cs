@@ -153,9 +153,12 @@ public sealed class Accounts
 
     private void AddEnergy(FarmParts parts, PricesDescription prices)
     {
-        if (parts.Heaters.Length > 0)
+        string[] heaters = [.. parts.Farm.WaterHeaters.Keys];
+        for (int h = 0; h < heaters.Length; h++)
         {
-            Add("water heating", CostCentre.Fish, PriceOfFuel(prices, parts.Heaters[0].Fuel, parts.HeaterFuel[0]), s => s.Totals.WaterFuelUnits);
+            int heater = h;
+            Add(heaters.Length == 1 ? "water heating" : $"water heating {heaters[h]}", CostCentre.Fish,
+                PriceOfFuel(prices, parts.Heaters[h].Fuel, parts.HeaterFuel[h]), s => s.Operations.HeaterUnits[heater]);
         }
 
         if (parts.AirHeaterFuel is { } fuel)

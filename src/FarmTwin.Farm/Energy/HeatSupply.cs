@@ -89,6 +89,7 @@ public sealed class HeatSupply
             state.Books.Post(Door.WaterHeaters, FarmBooks.Heat, megajoules);
             totals.WaterHeatMegajoules += megajoules;
             totals.WaterFuelUnits += units;
+            state.Operations.HeaterUnits[h] += units;
             totals.FuelCarbonDioxideKilograms += source.Fuel.CarbonDioxideKilograms(units);
             totals.WaterHeatPumpKilowattHours += parts.WaterHeatPump.UnitsFor(megajoules, warm, outside);
             heated += megajoules;

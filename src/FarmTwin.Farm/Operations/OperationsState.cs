@@ -15,6 +15,7 @@ public sealed class OperationsState
         Array.Fill(DueDay, double.NaN);
         DosingTurn = new int[parts.Farm.Dosing.Count];
         DosedGrams = new double[parts.Supplements.Count];
+        HeaterUnits = new double[parts.Heaters.Length];
     }
 
     /// <summary>Share of the appetite that is offered.</summary>
@@ -86,6 +87,9 @@ public sealed class OperationsState
     /// <summary>Grams dosed of each supplement, in the order of the library.</summary>
     public double[] DosedGrams { get; }
 
+    /// <summary>Fuel that each water heater took, in the sale unit of its fuel.</summary>
+    public double[] HeaterUnits { get; }
+
     /// <summary>Until when the clock goes by the minute, seconds.</summary>
     public long FineUntilSeconds { get; set; }
 
@@ -120,6 +124,7 @@ public sealed class OperationsState
         HeaterMegajoulesMark = other.HeaterMegajoulesMark;
         other.DosingTurn.CopyTo(DosingTurn, 0);
         other.DosedGrams.CopyTo(DosedGrams, 0);
+        other.HeaterUnits.CopyTo(HeaterUnits, 0);
         FineUntilSeconds = other.FineUntilSeconds;
     }
 }

@@ -58,6 +58,27 @@ public class MoneyTests
         Assert.Equal(over * Prices.WagePerHour, Paid("wages"), 6);
     }
 
+    // Two heaters of different fuels: each is paid by its own fuel's price and unit.
+    [Fact]
+    public void Each_heater_is_paid_by_its_own_fuel()
+    {
+        WaterHeaterDescription propane = Farms.FirstSeason.WaterHeaters["water"];
+        FarmDescription two = Farms.FirstSeason with
+        {
+            WaterHeaters = new Dictionary<string, WaterHeaterDescription>
+            {
+                ["burner"] = propane with { OutputKilowatts = 1 },
+                ["element"] = propane with { Fuel = "electricity", OutputKilowatts = 6, Efficiency = 1 },
+            },
+        };
+        Season season = Farms.Run(two, 21);
+        double[] units = season.State.Operations.HeaterUnits;
+        Assert.All(units, u => Assert.True(u > 1));
+        Assert.Equal(units[0] * 2.6, season.State.Money.Ledger.TotalOutBy(Door(season, "water heating burner")), 4);
+        Assert.Equal(units[1] * Prices.ElectricityPerKilowattHour, season.State.Money.Ledger.TotalOutBy(Door(season, "water heating element")), 6);
+        Assert.Equal(season.State.Totals.WaterFuelUnits, units.Sum(), 6);
+    }
+
     [Fact]
     public void Costs_of_the_products_and_what_nobody_bears_add_up_to_all_costs()
     {
