@@ -14,6 +14,7 @@ public static class AlarmCards
         (ProbeQuantity.AirTemperature, _) => "open the vents, draw the shade, look at the fans",
         (ProbeQuantity.PH, _) => "test by hand, no feed; never mend pH by more than 0.2 a day",
         (ProbeQuantity.Oxygen, _) => "air or oxygen first, then stop the feed, then find the blower or pump that stands",
+        (ProbeQuantity.Mains, _) => "battery air or oxygen first, then the generator, no feed; pumps last",
         (ProbeQuantity.Level, AlarmCondition.High) => "stop the transfer pump, close the coupling, find the blocked return",
         (ProbeQuantity.Level, _) => "stop the pump, find the leak; do not fill up blindly",
         _ => "test by hand; look for a dose, a leak or a float valve that runs on",

@@ -24,11 +24,13 @@ internal sealed class AlarmEvaluation
     {
         AlarmBoard board = _farm.State.Alarms;
         bool fish = AnyFish();
+        bool isDead = !_parts.Box.Battery && !_farm.State.Equipment.MainsOn;
         for (int i = 0; i < _parts.Points.Length; i++)
         {
             AlarmPoint point = _parts.Points[i];
             AlarmState state = board.States[i];
-            AlarmState wanted = IsShelved(point, seconds) ? AlarmState.Shelved
+            AlarmState wanted = isDead ? AlarmState.OutOfService
+                : IsShelved(point, seconds) ? AlarmState.Shelved
                 : IsSuppressed(i, point, fish) ? AlarmState.SuppressedByDesign
                 : AlarmState.Normal;
             if (AlarmMachine.IsInhibited(state) && state != wanted)
@@ -36,11 +38,11 @@ internal sealed class AlarmEvaluation
                 state = AlarmMachine.Next(state, AlarmInput.Resume, point.Latching);
             }
 
-            // A standing alarm may be shelved by a person, but no rule takes it out of sight.
-            if (wanted == AlarmState.Shelved && state != AlarmState.Shelved)
+            // A standing alarm may be shelved by a person, or die with its box, but no rule takes it out of sight.
+            if (wanted is AlarmState.Shelved or AlarmState.OutOfService && state != wanted)
             {
                 Leave(i, seconds);
-                state = AlarmMachine.Next(state, AlarmInput.Shelve, point.Latching);
+                state = AlarmMachine.Next(state, wanted == AlarmState.Shelved ? AlarmInput.Shelve : AlarmInput.TakeOut, point.Latching);
             }
             else if (wanted == AlarmState.SuppressedByDesign && state == AlarmState.Normal)
             {
@@ -206,7 +208,7 @@ internal sealed class AlarmEvaluation
         ProbeState probes = _farm.State.Probes;
         ProbeParameters model = _parts.Probes[probe];
         return probes.Reading[probe] <= model.LowEnd || probes.Reading[probe] >= model.HighEnd
-            || seconds - probes.MovedSeconds[probe] >= _flatSeconds[probe];
+            || (_flatSeconds[probe] > 0 && seconds - probes.MovedSeconds[probe] >= _flatSeconds[probe]);
     }
 
     // Noise or drift alone raised it: the truth lies more than the deadband (of a rate: half the limit) on the good side.

@@ -67,6 +67,7 @@ public sealed record AlarmParameters
                 [ProbeQuantity.PH] = DefaultsOf(set, "pH", ProbeQuantity.PH),
                 [ProbeQuantity.Oxygen] = DefaultsOf(set, "oxygen", ProbeQuantity.Oxygen),
                 [ProbeQuantity.Level] = DefaultsOf(set, "level", ProbeQuantity.Level),
+                [ProbeQuantity.Mains] = DefaultsOf(set, "mains", ProbeQuantity.Mains),
                 [ProbeQuantity.Conductivity] = DefaultsOf(set, "conductivity", ProbeQuantity.Conductivity),
             },
             SensorFaultOnDelaySeconds = set.Get("sensorFaultOnDelay", "s"),

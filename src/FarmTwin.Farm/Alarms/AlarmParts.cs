@@ -78,8 +78,8 @@ public sealed class AlarmParts
         ? index
         : throw new DescriptionException($"There is no probe '{name}'. There are: {string.Join(", ", ProbeNames)}.");
 
-    private static int BasinOf(string name, ProbeDescription probe, Func<string, int> basinIndex) => probe.Quantity == ProbeQuantity.AirTemperature
-        ? probe.Basin is null ? -1 : throw new DescriptionException($"probes.{name}: a probe of the house air hangs in no basin; leave 'basin' out.")
+    private static int BasinOf(string name, ProbeDescription probe, Func<string, int> basinIndex) => probe.Quantity is ProbeQuantity.AirTemperature or ProbeQuantity.Mains
+        ? probe.Basin is null ? -1 : throw new DescriptionException($"probes.{name}: a probe of the house air or the mains hangs in no basin; leave 'basin' out.")
         : basinIndex(probe.Basin ?? throw new DescriptionException($"probes.{name}: say in which basin it hangs, under 'basin'."));
 
     private static ProbeParameters ModelOf(ProbeDescription probe, FarmLibrary library)

@@ -24,11 +24,11 @@ internal static class AlarmPointList
             }
         }
 
-        // The box watches its probes themselves, once each, whatever it watches by them.
+        // The box watches its probes themselves, once each, whatever it watches by them; a relay on the mains has nothing to watch.
         for (int p = 0; p < probeNames.Length; p++)
         {
             AlarmDescription[] watching = [.. farm.Alarms.Values.Where(a => a.Probe == probeNames[p])];
-            if (watching.Length > 0)
+            if (watching.Length > 0 && farm.Probes[probeNames[p]].Quantity != ProbeQuantity.Mains)
             {
                 yield return new AlarmPoint
                 {
@@ -54,7 +54,7 @@ internal static class AlarmPointList
         AlarmPriority usual = quantity switch
         {
             ProbeQuantity.Conductivity => AlarmPriority.Low,
-            ProbeQuantity.Level => AlarmPriority.High,
+            ProbeQuantity.Level or ProbeQuantity.Mains => AlarmPriority.High,
             ProbeQuantity.Oxygen when isStated => AlarmPriority.High,
             _ => AlarmPriority.Medium,
         };
@@ -97,10 +97,11 @@ internal static class AlarmPointList
         }
     }
 
-    // Fish that lack oxygen, stand in water too warm or in bad pH must not be fed.
+    // Fish that lack oxygen, or will without power, or stand in water too warm or in bad pH must not be fed.
     private static bool StopsFeed(ProbeDescription probe, AlarmCondition condition, FarmDescription farm) =>
-        probe.Basin is { } basin && farm.Basins.TryGetValue(basin, out BasinDescription? water)
-        && water.Use is BasinUse.FishTank or BasinUse.Filter or BasinUse.FishSump
-        && (probe.Quantity, condition) is (ProbeQuantity.Oxygen, AlarmCondition.Low) or (ProbeQuantity.WaterTemperature, AlarmCondition.High)
-            or (ProbeQuantity.PH, AlarmCondition.High or AlarmCondition.Low);
+        probe.Quantity == ProbeQuantity.Mains
+        || (probe.Basin is { } basin && farm.Basins.TryGetValue(basin, out BasinDescription? water)
+            && water.Use is BasinUse.FishTank or BasinUse.Filter or BasinUse.FishSump
+            && ((probe.Quantity, condition) is (ProbeQuantity.Oxygen, AlarmCondition.Low) or (ProbeQuantity.WaterTemperature, AlarmCondition.High)
+                or (ProbeQuantity.PH, AlarmCondition.High or AlarmCondition.Low)));
 }

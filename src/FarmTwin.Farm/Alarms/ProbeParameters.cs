@@ -29,7 +29,7 @@ public sealed record ProbeParameters
     /// <summary>Above this no sound probe reads, in the probe's unit.</summary>
     public required double HighEnd { get; init; }
 
-    /// <summary>A reading that has not moved for so long is that of a dead probe, h.</summary>
+    /// <summary>A reading that has not moved for so long is that of a dead probe, h; 0 for one that may stand still.</summary>
     public required double FlatLineHours { get; init; }
 
     /// <summary>Time between samples, s.</summary>

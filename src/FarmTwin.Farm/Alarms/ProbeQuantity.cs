@@ -20,6 +20,9 @@ public enum ProbeQuantity
 
     /// <summary>Air of the house, °C.</summary>
     AirTemperature,
+
+    /// <summary>Mains power: 1 while it is on, 0 while it is off.</summary>
+    Mains,
 }
 
 /// <summary>Names and units of what probes read.</summary>
@@ -33,6 +36,7 @@ public static class ProbeQuantities
         ProbeQuantity.WaterTemperature => "water-temperature",
         ProbeQuantity.Oxygen => "oxygen",
         ProbeQuantity.Level => "level",
+        ProbeQuantity.Mains => "mains",
         _ => "air-temperature",
     };
 
@@ -55,6 +59,7 @@ public static class ProbeQuantities
         ProbeQuantity.Conductivity => "uS_per_cm",
         ProbeQuantity.Oxygen => "mg_per_L",
         ProbeQuantity.Level => "of_normal_level",
+        ProbeQuantity.Mains => "on",
         _ => "C",
     };
 
@@ -66,6 +71,7 @@ public static class ProbeQuantities
         ProbeQuantity.WaterTemperature => "water temperature",
         ProbeQuantity.Oxygen => "oxygen",
         ProbeQuantity.Level => "water level",
+        ProbeQuantity.Mains => "mains power",
         _ => "air temperature",
     };
 }

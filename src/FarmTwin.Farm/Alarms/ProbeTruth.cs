@@ -18,6 +18,8 @@ internal static class ProbeTruth
         {
             case ProbeQuantity.AirTemperature:
                 return farm.State.House.AirCelsius;
+            case ProbeQuantity.Mains:
+                return farm.State.Equipment.MainsOn ? 1 : 0;
             case ProbeQuantity.Level:
                 return basins.Litres[basin] / farm.Parts.Basins[basin].VolumeLitres;
             case var _ when HangsDry(farm, probe):

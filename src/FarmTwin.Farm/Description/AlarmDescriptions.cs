@@ -163,6 +163,15 @@ public sealed record WatchOxygen : AlarmDescription
     internal override bool Suits(ProbeQuantity quantity) => quantity == ProbeQuantity.Oxygen;
 }
 
+/// <summary>Watches the mains.</summary>
+[Kind("watch-mains", "Watches the mains by a relay: raised while they are off")]
+public sealed record WatchMains : AlarmDescription
+{
+    internal override StatedLimits Limits => default;
+
+    internal override bool Suits(ProbeQuantity quantity) => quantity == ProbeQuantity.Mains;
+}
+
 /// <summary>Watches a water level.</summary>
 [Kind("watch-level", "Watches a water level, as a share of the basin's normal level: flood and low water")]
 public sealed record WatchLevel : AlarmDescription

@@ -7,6 +7,14 @@ public sealed record AlarmBoxDescription
     [Input("failDecoupled", "Whether an alarm closes the coupling valve until all is well again")]
     public bool FailDecoupled { get; init; } = true;
 
+    /// <summary>Whether it has a battery.</summary>
+    [Input("battery", "Whether it has a battery of its own; without one it is dead while the mains are off")]
+    public bool Battery { get; init; } = true;
+
+    /// <summary>Whether it has a phone line of its own.</summary>
+    [Input("ownLine", "Whether its phone line works while the mains are off; a router on the mains does not")]
+    public bool OwnLine { get; init; } = true;
+
     /// <summary>Hours of quiet after which the valve is opened again by a ramp, h; the library's when left out.</summary>
     [Input("reopenAfter", "Quiet time, all alarms acknowledged and normal, after which the valve is opened again by the ramp; the library's when left out",
         Unit = "h", Low = 0, High = 720)]

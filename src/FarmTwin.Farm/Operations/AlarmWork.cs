@@ -16,12 +16,12 @@ public sealed class AlarmWork : FarmWork
     private readonly long _escalate;
 
     /// <summary>Makes it.</summary>
-    public AlarmWork(FarmContext farm, FarmLog log, ProbeProcess probes, CouplingWork coupling)
+    public AlarmWork(FarmContext farm, FarmLog log, ProbeProcess probes, CouplingWork coupling, FaultWork faults)
         : base(farm, log)
     {
         _probes = probes;
         _coupling = coupling;
-        _attendance = new Attendance(farm, log, probes);
+        _attendance = new Attendance(farm, log, probes, faults);
         _parts = Parts.Alarms;
         People = new PeopleCalendar(_parts.People, Parts.Farm.Start);
         _escalate = Minutes(_parts.Box.EscalateMinutes ?? _parts.Parameters.EscalateAfterMinutes);
@@ -86,6 +86,18 @@ public sealed class AlarmWork : FarmWork
         if (open.Length == 0)
         {
             board.Calling = false;
+            return;
+        }
+
+        if (!_parts.Box.OwnLine && !State.Equipment.MainsOn)
+        {
+            if (place == 0 && round == 0)
+            {
+                Log.Add(seconds, "alarm box cannot dial", _parts.Points[open[0].Point].Name, 0, "calls", "its phone line needs the mains, and they are off");
+            }
+
+            simulation.Calendar.Schedule(
+                seconds + Minutes(_parts.Parameters.RoundPauseMinutes), FarmPhase.Guard, (int)FarmEventKind.AlarmCall, 0, round + 1);
             return;
         }
 

@@ -1,16 +1,22 @@
 using FarmTwin.Farm.Alarms;
+using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Seasons;
 
 namespace FarmTwin.Farm.Operations;
 
-/// <summary>What somebody does who stands before the alarm box: acknowledges, tests by hand, puts probes right, stops the feed.</summary>
+/// <summary>What somebody does who stands before the alarm box: acknowledges, tests by hand, puts probes right, mends what is broken, stops the feed.</summary>
 public sealed class Attendance : FarmWork
 {
     private readonly ProbeProcess _probes;
+    private readonly FaultWork _faults;
 
     /// <summary>Makes it.</summary>
-    public Attendance(FarmContext farm, FarmLog log, ProbeProcess probes)
-        : base(farm, log) => _probes = probes;
+    public Attendance(FarmContext farm, FarmLog log, ProbeProcess probes, FaultWork faults)
+        : base(farm, log)
+    {
+        _probes = probes;
+        _faults = faults;
+    }
 
     /// <summary>Sees to everything that stands.</summary>
     /// <param name="seconds">Now.</param>
@@ -31,6 +37,11 @@ public sealed class Attendance : FarmWork
             }
         }
 
+        if (person >= 0)
+        {
+            _faults.Attend(seconds, by);
+        }
+
         for (int i = 0; i < board.States.Length; i++)
         {
             bool latching = Parts.Alarms.Points[i].Latching;
@@ -46,7 +57,8 @@ public sealed class Attendance : FarmWork
         string probe = Parts.Alarms.ProbeNames[point.Probe];
         if (point.Condition != AlarmCondition.SensorFault && !incident.IsFalse)
         {
-            return incident.ReturnedSeconds >= 0 ? "it had returned by itself" : point.Card;
+            return PutThermostatsRight(point, seconds) is { } wrong ? wrong
+                : incident.ReturnedSeconds >= 0 ? "it had returned by itself" : point.Card;
         }
 
         double offset = _probes.Offset(point.Probe, seconds);
@@ -55,5 +67,27 @@ public sealed class Attendance : FarmWork
         return stuck
             ? $"probe '{probe}' stood still and was replaced"
             : $"false alarm: by the hand meter probe '{probe}' was {offset:+0.##;-0.##} off; it was calibrated";
+    }
+
+    // Water that is truly too warm or too cold sends the hand meter to the probe that the heater goes by.
+    private string? PutThermostatsRight(AlarmPoint point, long seconds)
+    {
+        if (Parts.Alarms.Quantities[point.Probe] != ProbeQuantity.WaterTemperature)
+        {
+            return null;
+        }
+
+        foreach (WaterHeaterDescription heater in Parts.Heaters)
+        {
+            if (heater.Thermostat is { } name && Parts.Alarms.ProbeIndex(name) is var probe
+                && (State.Probes.Stuck[probe] || Math.Abs(_probes.Offset(probe, seconds)) > Parts.Alarms.Parameters.NoticedErrorKelvin))
+            {
+                double offset = _probes.Offset(probe, seconds);
+                _probes.Calibrate(probe, seconds);
+                return $"the heater's probe '{name}' was {offset:+0.#;-0.#} K off; it was calibrated";
+            }
+        }
+
+        return null;
     }
 }

@@ -111,7 +111,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _faults = new FaultWork(farm, log, new BackupWork(farm, log));
         _planned = new PlannedWork(farm, log, _dosing, _trade, _faults, _bedWork);
         _probes = new ProbeProcess(farm, streams);
-        _alarms = new AlarmWork(farm, log, _probes, _coupling);
+        _alarms = new AlarmWork(farm, log, _probes, _coupling, _faults);
         _chores = new Chores(farm, log, _alarms.People, _dosing);
         _thermostats = new Thermostats(farm, _probes);
         _record = record;

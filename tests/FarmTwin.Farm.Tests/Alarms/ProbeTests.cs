@@ -87,6 +87,23 @@ public class ProbeTests
     }
 
     [Fact]
+    public void An_alarm_on_another_probe_leads_to_the_heaters_probe_that_lies()
+    {
+        FarmDescription farm = Heated(new ProbeDrifts { Day = 3, Probe = "stat", KelvinPerDay = -1 });
+        farm = farm with
+        {
+            Probes = farm.Probes.Append(new("tank", new ProbeDescription { Quantity = ProbeQuantity.WaterTemperature, Basin = "tank" })).ToDictionary(StringComparer.Ordinal),
+            Alarms = new Dictionary<string, AlarmDescription> { ["warm"] = new WatchTemperature { Probe = "tank", Above = 29 } },
+        };
+        Season season = Farms.Run(farm, 12);
+        AlarmIncident incident = AlarmFarms.Only(season);
+        Assert.False(incident.IsFalse);
+        Assert.InRange(incident.RaisedSeconds / (double)UnitConstants.SecondsPerDay, 5.5, 7.5);
+        Assert.Equal(1, season.State.Probes.Calibrations[0]);
+        Assert.Equal(26, season.State.Basins.Celsius[season.Parts.BasinIndex("fish-sump")], 0.5);
+    }
+
+    [Fact]
     public void A_thermostat_stuck_below_its_setpoint_never_stops_heating()
     {
         FarmDescription farm = Heated(
