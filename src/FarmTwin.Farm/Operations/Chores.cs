@@ -47,6 +47,8 @@ public sealed class Chores : FarmWork
         FarmEventKind.Transplant => "transplanting",
         FarmEventKind.HarvestBoards => "harvest",
         FarmEventKind.Pick => "picking",
+        FarmEventKind.SowMicrogreens => "sowing microgreens",
+        FarmEventKind.CutMicrogreens => "cutting microgreens",
         FarmEventKind.FishSale => "fish sale",
         FarmEventKind.DosingCheck => _byDoser[argument] || !_dosing.IsInForce(argument, seconds) ? null : "dosing",
         _ => null,
