@@ -47,6 +47,10 @@ public sealed record PlantingDescription
     [Input("setOut", "The day the plants are set out, from day 0; they are sown the crop's nursery time before", Unit = "d", Low = 0, High = 3660)]
     public required double SetOutDay { get; init; }
 
+    /// <summary>The day the growing tips are taken off; never when left out.</summary>
+    [Input("top", "The day the growing tips are taken off, so that what hangs can ripen before clearing; never when left out", Unit = "d", Low = 0, High = 3660)]
+    public double? TopDay { get; init; }
+
     /// <summary>The day the old plants go to compost; never when left out.</summary>
     [Input("clear", "The day of the last pick, when the old plants go to compost; not in this season when left out", Unit = "d", Low = 0, High = 3660)]
     public double? ClearDay { get; init; }

@@ -152,6 +152,19 @@ public sealed class BedWork : FarmWork
         }
     }
 
+    /// <summary>Takes the growing tips of a planting off.</summary>
+    public void Top(int planting, long seconds)
+    {
+        for (int b = 0; b < Growing.Beds.Length; b++)
+        {
+            if (Growing.Beds[b].Planting == planting)
+            {
+                Growing.Beds[b].Plants.IsTopped = true;
+                Log.Add(seconds, "top", Parts.BedNames[b], Growing.Beds[b].Plants.Plants, "plants", "growing tips off: no more fruit sets, what hangs ripens");
+            }
+        }
+    }
+
     /// <summary>Clears the beds of a planting: a last pick, then all that stands goes to compost.</summary>
     public void Clear(int planting, long seconds)
     {

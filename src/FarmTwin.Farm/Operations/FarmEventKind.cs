@@ -39,6 +39,9 @@ public enum FarmEventKind
     /// <summary>Ripe fruit is picked; argument 0 is the crop.</summary>
     Pick,
 
+    /// <summary>The growing tips of a planting are taken off; argument 0 is the planting.</summary>
+    TopPlants,
+
     /// <summary>The beds of a planting are cleared; argument 0 is the planting.</summary>
     ClearBeds,
 

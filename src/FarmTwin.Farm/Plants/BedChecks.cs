@@ -93,6 +93,11 @@ internal static class BedChecks
                 throw new DescriptionException($"crops.{name}.plantings.{key}: cleared on day {planting.ClearDay:0}, not after they are set out on day {planting.SetOutDay:0}.");
             }
 
+            if (planting.TopDay <= planting.SetOutDay || planting.TopDay >= planting.ClearDay)
+            {
+                throw new DescriptionException($"crops.{name}.plantings.{key}: topped on day {planting.TopDay:0}; that must lie between setting out and clearing.");
+            }
+
             if (parts.BedsOf(c, planting).FirstOrDefault(b => parts.BedCrop[b] != c, -1) is >= 0 and var other)
             {
                 throw new DescriptionException($"crops.{name}.plantings.{key}: the bed '{parts.BedNames[other]}' grows {parts.CropNames[parts.BedCrop[other]]}.");

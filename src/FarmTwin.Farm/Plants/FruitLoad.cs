@@ -46,6 +46,35 @@ public sealed class FruitLoad
         Sum();
     }
 
+    /// <summary>Dry mass of the fruit that set after a temperature sum, g: what is not ripe yet.</summary>
+    public double GrowingGrams(double afterSum)
+    {
+        double grams = 0;
+        for (int i = 0; i < _cohorts.Count; i++)
+        {
+            grams += _cohorts[i].SetSum > afterSum ? _cohorts[i].DryGrams : 0;
+        }
+
+        return grams;
+    }
+
+    /// <summary>Gives growth to the fruit that set after a temperature sum, by its mass.</summary>
+    public void Feed(double afterSum, double dryGrams, in ElementGrams elements)
+    {
+        double all = GrowingGrams(afterSum);
+        for (int i = 0; i < _cohorts.Count; i++)
+        {
+            FruitCohort cohort = _cohorts[i];
+            if (cohort.SetSum > afterSum)
+            {
+                double share = cohort.DryGrams / all;
+                _cohorts[i] = new FruitCohort(cohort.SetSum, cohort.DryGrams + (dryGrams * share), cohort.Elements + (elements * share));
+            }
+        }
+
+        Sum();
+    }
+
     /// <summary>Takes the oldest cohort off.</summary>
     public FruitCohort TakeOldest()
     {

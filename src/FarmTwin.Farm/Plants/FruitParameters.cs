@@ -29,6 +29,9 @@ public sealed record FruitParameters
     /// <summary>Wv,max, dry mass without fruit to which the stand is pruned, g/m².</summary>
     public required double CanopyMaximumGramsPerSquareMetre { get; init; }
 
+    /// <summary>Share of the full canopy at which fruit gets its full share; before, young fruit drops or is pinched out.</summary>
+    public required double CanopyFirst { get; init; }
+
     /// <summary>Daytime air temperature above which fewer flowers set, °C.</summary>
     public required double HeatFromCelsius { get; init; }
 
@@ -67,6 +70,7 @@ public sealed record FruitParameters
                 HoldSum = set.Get("fruitHoldSum", "°C d"),
                 Share = set.Get("fruitShare", "1"),
                 CanopyMaximumGramsPerSquareMetre = set.Get("fruitingCanopyMaximum", "g/m2"),
+                CanopyFirst = set.Get("fruitCanopyFirst", "1"),
                 HeatFromCelsius = set.Get("fruitHeatFrom", "°C"),
                 HeatSlopePerKelvin = set.Get("fruitHeatSlope", "1/K"),
                 HeatFloor = set.Get("fruitHeatFloor", "1"),

@@ -46,11 +46,31 @@ public static class Fruiting
     /// <param name="crop">Its crop.</param>
     /// <param name="day">The day that ends.</param>
     /// <param name="gainGrams">Dry mass gained, g.</param>
-    public static double OfGain(PlantLot lot, CropParameters crop, in DayLight day, double gainGrams) => crop.Fruit is { } fruit
-        ? gainGrams * (1 - crop.RootShare) * Share(fruit, lot.DegreeDays) * HeatFactor(fruit, day.DaytimeCelsius)
-        : 0;
+    public static double OfGain(PlantLot lot, CropParameters crop, in DayLight day, double gainGrams)
+    {
+        if (crop.Fruit is not { } fruit)
+        {
+            return 0;
+        }
 
-    /// <summary>Hangs the fruit of a day on the lot. It takes its target content, or the same share of it as the tissue keeps of its own
+        double aboveGround = gainGrams * (1 - crop.RootShare) * Share(fruit, lot.DegreeDays);
+        return lot.IsTopped
+            ? (lot.Fruit?.GrowingGrams(lot.DegreeDays - fruit.GrowthSum) > 0 ? aboveGround : 0)
+            : aboveGround * CanopyFactor(lot, fruit) * HeatFactor(fruit, day.DaytimeCelsius);
+    }
+
+    /// <summary>Share of its due that fruit gets on a stand not yet grown, 0–1.</summary>
+    /// <remarks>Without it a stand in weak light and warmth bears before it has leaves, and never closes: development follows warmth,
+    /// growth follows light. Growers pinch the first fruit out for the same reason.</remarks>
+    public static double CanopyFactor(PlantLot lot, FruitParameters fruit)
+    {
+        ArgumentNullException.ThrowIfNull(lot);
+        ArgumentNullException.ThrowIfNull(fruit);
+        double full = fruit.CanopyFirst * fruit.CanopyMaximumGramsPerSquareMetre * lot.AreaSquareMetres;
+        return full > 0 ? Math.Min(1, lot.DryGrams / full) : 1;
+    }
+
+    /// <summary>Hangs the fruit of a day on the lot; on a topped plant what hangs already takes it. It takes its target content, or the same share of it as the tissue keeps of its own
     /// where the pools are short.</summary>
     public static void Hang(PlantLot lot, CropParameters crop, double dryGrams)
     {
@@ -69,7 +89,14 @@ public static class Fruiting
 
         lot.Pools -= taken;
         lot.Fruit ??= new FruitLoad();
-        lot.Fruit.Add(new FruitCohort(lot.DegreeDays, dryGrams, taken));
+        if (lot.IsTopped)
+        {
+            lot.Fruit.Feed(lot.DegreeDays - fruit.GrowthSum, dryGrams, taken);
+        }
+        else
+        {
+            lot.Fruit.Add(new FruitCohort(lot.DegreeDays, dryGrams, taken));
+        }
     }
 
     /// <summary>Share of a cohort that has blossom-end rot, 0–1, by its calcium over the target.</summary>

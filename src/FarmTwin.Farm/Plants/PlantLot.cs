@@ -42,6 +42,9 @@ public sealed class PlantLot
     /// <summary>All that the lot holds, fruit included, g.</summary>
     public ElementGrams Elements => Fruit is null ? _pools : _pools + Fruit.Elements;
 
+    /// <summary>Whether the growing tips were taken off: no new fruit sets, what hangs takes the growth.</summary>
+    public bool IsTopped { get; set; }
+
     /// <summary>Temperature sum since sowing above the crop's base, °C d; kept for fruiting crops only.</summary>
     public double DegreeDays { get; set; }
 
@@ -262,6 +265,7 @@ public sealed class PlantLot
         LastFruitGrams = 0;
         PotentialFruitGrams = 0;
         DegreeDays = 0;
+        IsTopped = false;
         Fruit?.Clear();
         Planned = default;
         LastStress = GrowthStress.None;
@@ -287,6 +291,7 @@ public sealed class PlantLot
         LastFruitGrams = other.LastFruitGrams;
         PotentialFruitGrams = other.PotentialFruitGrams;
         DegreeDays = other.DegreeDays;
+        IsTopped = other.IsTopped;
         if (other.Fruit is not null)
         {
             (Fruit ??= new FruitLoad()).CopyFrom(other.Fruit);

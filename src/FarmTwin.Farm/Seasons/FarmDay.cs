@@ -257,6 +257,9 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
             case FarmEventKind.Pick:
                 _bedWork.Pick(entry.Argument0, now);
                 break;
+            case FarmEventKind.TopPlants:
+                _bedWork.Top(entry.Argument0, now);
+                break;
             case FarmEventKind.ClearBeds:
                 _bedWork.Clear(entry.Argument0, now);
                 break;

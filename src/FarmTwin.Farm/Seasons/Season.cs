@@ -282,6 +282,11 @@ public sealed class Season
             PlantingDescription planting = Parts.Plantings[p].Plan;
             Once(planting.SetOutDay - Parts.CropPlans[Parts.Plantings[p].Crop].NurseryDays, 11, FarmEventKind.SowPlanting, p);
             Once(planting.SetOutDay, 9, FarmEventKind.SetOut, p);
+            if (planting.TopDay is { } top)
+            {
+                Once(top, 9, FarmEventKind.TopPlants, p);
+            }
+
             if (planting.ClearDay is { } clear)
             {
                 Once(clear, 10, FarmEventKind.ClearBeds, p);

@@ -99,6 +99,62 @@ public sealed class FruitingTests
     }
 
     [Fact]
+    public void A_stand_that_has_not_grown_builds_leaves_before_fruit()
+    {
+        PlantLot lot = new FruitingStand(Tomato, Crops.Common, 2.5).Raise(42).Lot;
+        lot.DryGrams = 0.1 * Tomato.Fruit!.CanopyMaximumGramsPerSquareMetre;
+        Assert.Equal(0.1 / Tomato.Fruit.CanopyFirst, Fruiting.CanopyFactor(lot, Tomato.Fruit), 12);
+        lot.DryGrams = Tomato.Fruit.CanopyMaximumGramsPerSquareMetre;
+        Assert.Equal(1, Fruiting.CanopyFactor(lot, Tomato.Fruit));
+    }
+
+    [Fact]
+    public void A_topped_plant_sets_no_more_fruit_and_feeds_what_hangs()
+    {
+        FruitingStand stand = new FruitingStand(Tomato, Crops.Common, 2.5).Raise(42).Run(70, Crops.Day(Tomato, 20, 16, 24, 18));
+        FruitLoad load = stand.Lot.Fruit!;
+        double youngest = load[load.Count - 1].SetSum;
+        double mass = load[load.Count - 1].DryGrams;
+        stand.Lot.IsTopped = true;
+        stand.Run(10, Crops.Day(Tomato, 20, 16, 24, 18));
+        Assert.Equal(youngest, load[load.Count - 1].SetSum);
+        Assert.True(load[load.Count - 1].DryGrams > mass);
+        stand.Run(60, Crops.Day(Tomato, 20, 16, 24, 18));
+        Assert.Equal(0, load.Count);
+    }
+
+    [Fact]
+    public void Cucumbers_yield_alike_from_pH_6_to_8_where_the_chelate_holds_iron()
+    {
+        double At(double pH) => new FruitingStand(NoHeat(Cucumber), Crops.Common, 2).Raise(21).Run(
+            60,
+            Crops.Day(Cucumber, 20, 16, 25, 20),
+            Crops.Rich with { PH = pH, AvailableIronMilligramsPerLitre = Iron.AvailableShare(IronChelate.Eddha, pH, Crops.Common) })
+            .PickedKilogramsPerSquareMetre;
+        InBand("tyson_ph", At(6) / At(7));
+        InBand("tyson_ph", At(8) / At(7));
+    }
+
+    [Fact]
+    public void A_tomato_plant_transpires_what_was_measured_over_a_season()
+    {
+        // Assumed for Berlin, February to October, inside a glass house: 8.3 MJ/m²/d over 14 h, 0.9 kPa by day and 0.3 by night; 2.5 plants/m²,
+        // two thirds of the full canopy on average over a season that starts with young plants.
+        double leaf = Math.Min(Tomato.LeafAreaIndexCap, Tomato.LeafAreaSquareMetresPerGram * Tomato.Fruit!.CanopyMaximumGramsPerSquareMetre * 2 / 3);
+        double day = 14 * Transpiration.LitresPerHour(1, leaf, 8.3 / 14, 0.9, night: false, Crops.Common);
+        double night = 10 * Transpiration.LitresPerHour(1, leaf, 0, 0.3, night: true, Crops.Common);
+        InBand("suhl_transpiration", (day + night) / 2.5);
+    }
+
+    [Theory]
+    [InlineData(5, 2.676)]
+    [InlineData(2, 3.611)]
+    public void Critical_nitrogen_of_tomato_follows_its_published_curve(double tonnesPerHectare, double percent) => Assert.Equal(
+        percent,
+        Stress.CriticalNitrogenPercent(Tomato.CriticalNitrogenPercentAtOneTonne, Tomato.CriticalNitrogenExponent, tonnesPerHectare),
+        0.002);
+
+    [Fact]
     public void Without_calcium_in_the_stream_the_fruit_rots_at_its_end()
     {
         DayLight day = Crops.Day(Tomato, 20, 16, 24, 18);

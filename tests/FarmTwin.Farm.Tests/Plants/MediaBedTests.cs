@@ -44,6 +44,16 @@ public sealed class MediaBedTests
     }
 
     [Fact]
+    public void The_film_of_a_bed_follows_its_water_between_the_driest_and_the_best()
+    {
+        FarmParts parts = Well.Value.Parts;
+        double all = parts.BedMedia[0].SpecificSurfaceSquareMetresPerCubicMetre * 2.88 * 0.3;
+        Assert.Equal(0.5 * all, BedProcess.FilmSquareMetres(parts, 0, 0), 6);
+        Assert.Equal(all * 0.21 / 0.3, BedProcess.FilmSquareMetres(parts, 0, BedWater.Litres(2.88, 0.21, parts.BedMedia[0].VoidShare)), 6);
+        Assert.Equal(0.9 * all, BedProcess.FilmSquareMetres(parts, 0, 1000), 6);
+    }
+
+    [Fact]
     public void A_drained_bed_wilts_and_a_drowned_one_rots_and_both_are_told()
     {
         Season drained = Farms.Run(
