@@ -124,8 +124,16 @@ public sealed class BedWork : FarmWork
         }
     }
 
-    /// <summary>Picks the ripe fruit of a crop.</summary>
+    /// <summary>Picks the ripe fruit of a crop, once it comes to a whole fruit.</summary>
     public void Pick(int crop, long seconds)
+    {
+        if (RipeGrams(crop) >= Parts.Crops[crop].SaleableFreshGramsLow)
+        {
+            PickAll(crop, seconds);
+        }
+    }
+
+    private void PickAll(int crop, long seconds)
     {
         _plants.Settle();
         double before = Growing.Fruit[crop].PickedGrams;
@@ -205,6 +213,22 @@ public sealed class BedWork : FarmWork
         }
 
         Growing.Changed = true;
+    }
+
+    private double RipeGrams(int crop)
+    {
+        FruitParameters fruit = Parts.Crops[crop].Fruit!;
+        double dry = 0;
+        for (int b = 0; b < Growing.Beds.Length; b++)
+        {
+            PlantLot lot = Growing.Beds[b].Plants;
+            if (Parts.BedCrop[b] == crop && lot.Fruit is { } load)
+            {
+                dry += load.DryGrams - load.GrowingGrams(lot.DegreeDays - fruit.GrowthSum);
+            }
+        }
+
+        return fruit.FreshGrams(dry);
     }
 
     private double PlacesOf(int bed) => Math.Max(1, Math.Round(Parts.Beds[bed].AreaSquareMetres
@@ -308,7 +332,7 @@ public sealed class BedWork : FarmWork
     {
         MediaBed bed = Growing.Beds[b];
         int crop = Parts.BedCrop[b];
-        Pick(crop, seconds);
+        PickAll(crop, seconds);
         double unripe = bed.Plants.Fruit?.DryGrams ?? 0;
         double plants = bed.Plants.MoveInto(_waste, bed.Plants.Plants);
         ToCompost(crop);
