@@ -129,7 +129,7 @@ public sealed class FruitingTests
         double At(double pH) => new FruitingStand(NoHeat(Cucumber), Crops.Common, 2).Raise(21).Run(
             60,
             Crops.Day(Cucumber, 20, 16, 25, 20),
-            Crops.Rich with { PH = pH, AvailableIronMilligramsPerLitre = Iron.AvailableShare(IronChelate.Eddha, pH, Crops.Common) })
+            Crops.Rich with { PH = pH, AvailableIronMilligramsPerLitre = Iron.AvailableShare(IronHolder.Eddha, 1, pH, Crops.Common) })
             .PickedKilogramsPerSquareMetre;
         InBand("tyson_ph", At(6) / At(7));
         InBand("tyson_ph", At(8) / At(7));
