@@ -138,6 +138,21 @@ public sealed class ScreenPage
             + $"{Mass(solids.CompostedKg)} to compost");
         IEnumerable<string> sinks = _summary.Nutrients.NitrogenSinks.OrderByDescending(s => s.Value.Share).Take(4).Select(s => $"{Words(s.Key)} {s.Value.Share:0%}");
         Row("Nitrogen", string.Join(", ", sinks));
+        Nutrients();
+    }
+
+    // Only what a grower would see or must put into the calendar.
+    private void Nutrients()
+    {
+        List<string> told = [.. _summary.Nutrients.Elements.Where(e => e.Value.DaysShort > 0).OrderBy(e => e.Value.FirstShortDay).Take(3)
+            .Select(e => $"{e.Key} {e.Value.DaysShort} d from day {e.Value.FirstShortDay:0}")];
+        string shortage = told.Count > 0 ? "short of " + string.Join(", ", told) : string.Empty;
+        string sodium = _summary.Water.Sodium is { Watch.Date: { } date } salt ? $"sodium {salt.EndMgPerL:0} mg/L, {salt.Watch.MgPerL:0} on {date:d MMM yyyy}" : string.Empty;
+        string text = string.Join("; ", new[] { shortage, sodium }.Where(t => t.Length > 0));
+        if (text.Length > 0)
+        {
+            Row("Nutrients", text);
+        }
     }
 
     private void Energy()
