@@ -25,7 +25,7 @@ internal static class EnergyFindings
         if (tank.HoursEmpty > 0)
         {
             (double first, _, int count) = list.Span("fuel runs out", name);
-            string why = tank.MissedDeliveries > 0 ? $"{tank.MissedDeliveries} deliveries did not come" : "it was ordered too late or too little";
+            string why = tank.MissedDeliveries > 0 ? $"{tank.MissedDeliveries} {(tank.MissedDeliveries == 1 ? "delivery" : "deliveries")} did not come" : "it was ordered too late or too little";
             list.Add(91, $"The fuel tank {name} ran out {(count == 1 ? "once" : $"{count} times")}, first on {list.Day(first)}, and its heaters were out for {tank.HoursEmpty:0} hours: {why}. "
                 + "Order at a higher share, keep a second supplier and a cylinder that lasts a night.");
         }
@@ -46,6 +46,14 @@ internal static class EnergyFindings
                 ? "more shade from May on, more air, or fans with a wet pad"
                 : $"the pad was wet for {house.PadHours:0} hours and used {house.PadL:0} L: more shade, or a larger pad with more air";
             list.Add(58, $"The house was above {house.TooHotC:0} °C for {house.HoursTooHot} hours, hottest on {list.Day(hottest.Day)} at {hottest.Value:0.0} °C: {cure}.");
+        }
+
+        if (house.PadHours > HoursWorthTelling && house.HoursTooHot <= HoursWorthTelling && house.AirC.Highest is { } highest)
+        {
+            double topUp = list.Summary.Water.TopUpL;
+            string share = topUp > 0 ? $", {house.PadL / topUp:0%} of what the farm itself was topped up with" : string.Empty;
+            list.Add(44, $"The wet pad ran {house.PadHours:0} hours and held the house at {highest.Value:0.0} °C or below (hottest on {list.Day(highest.Day)}), for {house.FanKWh:0} kWh of fans and "
+                + $"{house.PadL / UnitConstants.LitresPerCubicMetre:0.0} m³ of water{share}: count it in the well and the bill.");
         }
 
         if (house.HoursTooHumid > HoursWorthTelling)
