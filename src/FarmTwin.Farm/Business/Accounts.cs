@@ -117,9 +117,9 @@ public sealed class Accounts
         Products products = parts.Products;
         for (int species = 0; species < parts.SpeciesNames.Length; species++)
         {
-            int[] batches = [.. Enumerable.Range(0, parts.Stocking.Length).Where(s => parts.SpeciesOfStocking[s] == species)];
+            int[] batches = [.. Enumerable.Range(0, parts.Stocking.Length).Where(s => parts.Stocking[s].Fish == parts.SpeciesNames[species])];
             Add($"fingerlings {parts.SpeciesNames[species]}", CostCentre.Product, prices.Fingerlings.GetValueOrDefault(parts.SpeciesNames[species]),
-                s => batches.Sum(b => (double)s.Operations.Delivered[b] * parts.Stocking[b].Number), species);
+                s => batches.Sum(b => (double)s.Operations.Delivered[b] * parts.Stocking[b].Number / parts.Stocking[b].Deliveries), species);
         }
 
         Add("feed", CostCentre.Fish, prices.FeedPerKilogram, s => s.Totals.FeedGrams / UnitConstants.GramsPerKilogram);

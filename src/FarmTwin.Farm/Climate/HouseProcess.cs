@@ -122,7 +122,7 @@ public sealed class HouseProcess
             evaporation += vapour;
             conductance += sensible;
             weighted += sensible * _farm.State.Basins.Celsius[b];
-            double open = parts.Basins[b].SurfaceSquareMetres * (1 - parts.Basins[b].CoveredShare);
+            double open = _farm.OpenSquareMetres(b);
             _gainWatts[b] = (parts.Practice.SolarAbsorption * insideWatts * open) + _pumpHeat[b];
             step.HeatWatts[b] += _gainWatts[b];
         }
@@ -358,7 +358,7 @@ public sealed class HouseProcess
             return (0, 0);
         }
 
-        double open = parts.Basins[b].SurfaceSquareMetres * (1 - parts.Basins[b].CoveredShare);
+        double open = _farm.OpenSquareMetres(b);
         if (open <= 0)
         {
             return (parts.Basins[b].WallWattsPerKelvin, 0);

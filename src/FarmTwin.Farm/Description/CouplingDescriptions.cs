@@ -96,6 +96,18 @@ public sealed record CouplingGatesDescription
     [Input("quietDays", "Days on end with no more than base mortality", Unit = "d", Low = 0, High = 90)]
     public double QuietDays { get; init; } = 14;
 
+    /// <summary>Days since a treatment of either loop.</summary>
+    [Input("treatmentDays", "Time since either loop was treated", Unit = "d", Low = 0, High = 90)]
+    public double TreatmentDays { get; init; } = 14;
+
+    /// <summary>Salt of either loop below, g/L.</summary>
+    [Input("salt", "Salt (sodium chloride) of either loop is below", Unit = "g/L", Low = 0, High = 30)]
+    public double SaltGramsPerLitre { get; init; } = 0.3;
+
+    /// <summary>Days since a spray on the plants.</summary>
+    [Input("sprayDays", "Time since the plants were sprayed", Unit = "d", Low = 0, High = 90)]
+    public double SprayDays { get; init; } = 14;
+
     /// <summary>Whether the valve is opened from Monday to Wednesday only.</summary>
     [Input("earlyInWeek", "Opened from Monday to Wednesday only, so that people are there for the next two days")]
     public bool EarlyInWeek { get; init; } = true;

@@ -122,6 +122,19 @@ public sealed record KeepElement : DosingDescription
     public required double UpToMilligramsPerLitre { get; init; }
 }
 
+/// <summary>Keeps chloride in proportion to nitrite.</summary>
+[Kind("protect-from-nitrite", "Doses chloride so that it stands in proportion to nitrite: gills take up chloride in nitrite's place")]
+public sealed record ProtectFromNitrite : DosingDescription
+{
+    /// <summary>Chloride over nitrite nitrogen, g/g.</summary>
+    [Input("ratio", "Chloride kept over nitrite as nitrogen, by weight", Unit = "1", Low = 1, High = 100)]
+    public double Ratio { get; init; } = 10;
+
+    /// <summary>Nitrite from which it is looked at, mg N/L.</summary>
+    [Input("aboveNitrite", "Only when a test shows more nitrite than this", Unit = "mg N/L", Low = 0, High = 10)]
+    public double AboveNitrite { get; init; } = 0.3;
+}
+
 /// <summary>Keeps pH below a ceiling with acid.</summary>
 [Kind("hold-pH", "Doses acid when pH is above a ceiling")]
 public sealed record HoldPH : DosingDescription

@@ -68,6 +68,10 @@ public sealed record FarmDescription
     [Input("mineralizers", "Tanks in which the solids are mineralized and given back")]
     public IReadOnlyDictionary<string, MineralizerDescription> Mineralizers { get; init; } = new Dictionary<string, MineralizerDescription>();
 
+    /// <summary>Quarantine tanks by name.</summary>
+    [Input("quarantines", "Tanks in which new fish are watched before they join the others")]
+    public IReadOnlyDictionary<string, QuarantineDescription> Quarantines { get; init; } = new Dictionary<string, QuarantineDescription>();
+
     /// <summary>Water heaters by name.</summary>
     [Input("waterHeaters", "Heaters of the water")]
     public IReadOnlyDictionary<string, WaterHeaterDescription> WaterHeaters { get; init; } = new Dictionary<string, WaterHeaterDescription>();

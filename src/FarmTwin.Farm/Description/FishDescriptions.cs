@@ -83,9 +83,33 @@ public sealed record StockingDescription
     [Input("fish", "The fish", LibraryFolder = "fish")]
     public string Fish { get; init; } = "nile-tilapia";
 
+    /// <summary>Growth of the strain over the library's.</summary>
+    [Input("strainRate", "Growth rate of this strain on this site over that of the fish's file: set it from weigh-ins", Unit = "1", Low = 0.3, High = 2)]
+    public double StrainRate { get; init; } = 1;
+
+    /// <summary>Its feed; the farm's feed when left out.</summary>
+    [Input("feed", "Its feed; the one of 'feeding' when left out", LibraryFolder = "feeds")]
+    public string? Feed { get; init; }
+
     /// <summary>The tank.</summary>
     [Input("tank", "The tank", Of = "basins")]
     public required string Tank { get; init; }
+
+    /// <summary>Number of deliveries in which it comes.</summary>
+    [Input("deliveries", "Number of deliveries over which the fish come, in equal parts", Low = 1, High = 52)]
+    public int Deliveries { get; init; } = 1;
+
+    /// <summary>Time between them, d.</summary>
+    [Input("deliveriesEvery", "Time between those deliveries", Unit = "d", Low = 1, High = 365)]
+    public double DeliveriesEveryDays { get; init; } = 14;
+
+    /// <summary>How they are carried and let in.</summary>
+    [Input("transport", "How the fish are carried and let in; left out, they come in water like the tank's")]
+    public TransportDescription? Transport { get; init; }
+
+    /// <summary>Quarantine before the tank.</summary>
+    [Input("quarantine", "Where they are watched before they go to the tank; left out, they go straight in")]
+    public QuarantineStayDescription? Quarantine { get; init; }
 
     /// <summary>Number of fish.</summary>
     [Input("number", "Number of fish", Low = 1, High = 1000000)]

@@ -81,6 +81,40 @@ public sealed record GradeFish : PlannedEvent
     public required double AboveGrams { get; init; }
 }
 
+/// <summary>Moves fish.</summary>
+[Kind("move-fish", "Moves a share of a tank's fish to another tank, average in size")]
+public sealed record MoveFish : PlannedEvent
+{
+    /// <summary>The tank.</summary>
+    [Input("tank", "The tank", Of = "basins")]
+    public required string Tank { get; init; }
+
+    /// <summary>Where they go.</summary>
+    [Input("to", "Where they go", Of = "basins")]
+    public required string To { get; init; }
+
+    /// <summary>Share moved.</summary>
+    [Input("share", "Share that is moved", Unit = "1", Low = 0.01, High = 1)]
+    public double Share { get; init; } = 1;
+
+    /// <summary>Rate of tempering, K/h.</summary>
+    [Input("temper", "Rate at which they are tempered to the other water; 1–2 K/h is good practice", Unit = "K/h", Low = 0.1, High = 1000)]
+    public double TemperKelvinPerHour { get; init; } = 1.5;
+}
+
+/// <summary>Treats a basin with salt.</summary>
+[Kind("treat-with-salt", "Salts a basin against parasites or stress, and records the treatment: its water must not reach plants")]
+public sealed record TreatWithSalt : PlannedEvent
+{
+    /// <summary>The basin.</summary>
+    [Input("basin", "The basin", Of = "basins")]
+    public required string Basin { get; init; }
+
+    /// <summary>Salt reached, g/L.</summary>
+    [Input("salt", "Salt reached", Unit = "g/L", Low = 0.1, High = 30)]
+    public required double GramsPerLitre { get; init; }
+}
+
 /// <summary>Harvests all fish of a tank.</summary>
 [Kind("harvest-fish", "Harvests the fish of a tank above a weight")]
 public sealed record HarvestFish : PlannedEvent

@@ -215,6 +215,14 @@ public sealed record SourceWaterDescription
     [Input("pH", "pH", Unit = "1", Low = 4, High = 10)]
     public required double PH { get; init; }
 
+    /// <summary>Total residual chlorine, mg/L.</summary>
+    [Input("chlorine", "Chlorine or chloramine, as total residual chlorine", Unit = "mg/L", Low = 0, High = 10)]
+    public double ChlorineMilligramsPerLitre { get; init; }
+
+    /// <summary>Whether it is taken out.</summary>
+    [Input("dechlorinated", "Whether carbon, thiosulfate or standing takes the chlorine out before it reaches the farm")]
+    public bool Dechlorinated { get; init; } = true;
+
     /// <summary>Calcium, mg/L.</summary>
     [Input("calcium", "Calcium", Unit = "mg/L", Low = 0, High = 500)]
     public required double CalciumMilligramsPerLitre { get; init; }

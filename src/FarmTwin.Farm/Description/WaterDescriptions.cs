@@ -32,6 +32,9 @@ public enum BasinUse
 
     /// <summary>Holds sludge while the mineralization tank settles.</summary>
     HoldingTank,
+
+    /// <summary>Keeps newly delivered fish apart; part of neither loop.</summary>
+    Quarantine,
 }
 
 /// <summary>Which uses of basins make up a loop.</summary>

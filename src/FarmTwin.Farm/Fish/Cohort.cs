@@ -67,6 +67,18 @@ public sealed class Cohort
     /// <summary>Hours of raised mortality left after the last grading or move.</summary>
     public double HandlingHoursLeft { get; set; }
 
+    /// <summary>Death rate of the last move's shock while those hours last, 1/h.</summary>
+    public double ShockHazardPerHour { get; set; }
+
+    /// <summary>Day on which it is due to leave quarantine; not a number where it is in none.</summary>
+    public double LeavesQuarantineDay { get; set; } = double.NaN;
+
+    /// <summary>Fish that died of something that neither base mortality nor handling explains.</summary>
+    public double UnexplainedNumber { get; set; }
+
+    /// <summary>The same when whoever watches the quarantine last looked.</summary>
+    public double UnexplainedSeen { get; set; }
+
     /// <summary>Fish stocked.</summary>
     public double StockedNumber { get; set; }
 
@@ -128,6 +140,10 @@ public sealed class Cohort
         FeedingOxygenFirstStageGrams = other.FeedingOxygenFirstStageGrams;
         FeedingOxygenSecondStageGrams = other.FeedingOxygenSecondStageGrams;
         HandlingHoursLeft = other.HandlingHoursLeft;
+        ShockHazardPerHour = other.ShockHazardPerHour;
+        LeavesQuarantineDay = other.LeavesQuarantineDay;
+        UnexplainedNumber = other.UnexplainedNumber;
+        UnexplainedSeen = other.UnexplainedSeen;
         StockedNumber = other.StockedNumber;
         StockedGrams = other.StockedGrams;
         FedGrams = other.FedGrams;

@@ -52,7 +52,8 @@ namespace FarmTwin.Farm.Fish;
 /// <param name="NitriteLowChlorideMilligramsPerLitre">The low chloride level, mg/L.</param>
 /// <param name="NitriteLethalHighMilligramsNPerLitre">Nitrite that kills half in 96 h at the high chloride level, mg N/L.</param>
 /// <param name="NitriteHighChlorideMilligramsPerLitre">The high chloride level, mg/L.</param>
-/// <param name="LethalSteepness">Power of concentration over lethal concentration in the death rate by ammonia and nitrite.</param>
+/// <param name="ChlorineLethalMilligramsPerLitre">Total residual chlorine that kills half in 96 h, mg/L.</param>
+/// <param name="LethalSteepness">Power of concentration over lethal concentration in the death rate by ammonia, nitrite and chlorine.</param>
 /// <param name="HandlingMortality">Share that dies of grading or moving, 0–1.</param>
 /// <param name="HandlingDays">Days over which they die.</param>
 /// <param name="HandlingColdCelsius">Below it handling costs more, °C.</param>
@@ -107,6 +108,7 @@ public sealed record FishParameters(
     double NitriteLowChlorideMilligramsPerLitre,
     double NitriteLethalHighMilligramsNPerLitre,
     double NitriteHighChlorideMilligramsPerLitre,
+    double ChlorineLethalMilligramsPerLitre,
     double LethalSteepness,
     double HandlingMortality,
     double HandlingDays,
@@ -117,8 +119,9 @@ public sealed record FishParameters(
     /// <summary>Reads a species from its parameter set.</summary>
     /// <param name="set">The species file.</param>
     /// <param name="cautiousAmmonia">Whether growth follows the harsher of the two published ammonia responses.</param>
-    public static FishParameters From(ParameterSet set, bool cautiousAmmonia = false) => new(
-        GrowthCoefficient: set.Get("growthCoefficient", "g^(1/3)/d"),
+    /// <param name="strainRate">Growth of this strain on this site over that of the file, above 0.</param>
+    public static FishParameters From(ParameterSet set, bool cautiousAmmonia = false, double strainRate = 1) => new(
+        GrowthCoefficient: strainRate * set.Get("growthCoefficient", "g^(1/3)/d"),
         FingerlingGrowthShare: set.Get("fingerlingGrowthShare", "1"),
         FingerlingGrams: set.Get("fingerlingGrams", "g"),
         LargeGrowthShare: set.Get("largeGrowthShare", "1"),
@@ -175,6 +178,7 @@ public sealed record FishParameters(
         NitriteLowChlorideMilligramsPerLitre: set.Get("nitriteLowChloride", "mg/L"),
         NitriteLethalHighMilligramsNPerLitre: set.Get("nitriteLethalHighChloride", "mg N/L"),
         NitriteHighChlorideMilligramsPerLitre: set.Get("nitriteHighChloride", "mg/L"),
+        ChlorineLethalMilligramsPerLitre: set.Get("chlorineLethal", "mg/L"),
         LethalSteepness: set.Get("lethalSteepness", "1"),
         HandlingMortality: set.Get("handlingMortality", "1"),
         HandlingDays: set.Get("handlingDays", "d"),

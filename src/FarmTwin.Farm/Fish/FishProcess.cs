@@ -33,7 +33,9 @@ public sealed class FishProcess
             tan * Ammonia.UnionizedFraction(basins.PH[basin], basins.Celsius[basin]),
             basins.MilligramsPerLitre(basin, Substance.Nitrate),
             basins.MilligramsPerLitre(basin, Substance.Nitrite),
-            basins.MilligramsPerLitre(basin, Substance.Chloride));
+            basins.MilligramsPerLitre(basin, Substance.Chloride),
+            basins.MilligramsPerLitre(basin, Substance.Chlorine),
+            basins.MilligramsPerLitre(basin, Substance.Pesticide));
     }
 
     /// <summary>Adds excretion and respiration of the step.</summary>
@@ -110,9 +112,14 @@ public sealed class FishProcess
                 totals.FishDied += dead.Number;
                 totals.FishDiedGrams += dead.Grams;
                 double usual = dead.Hazards.Total > 0 ? (dead.Hazards.Base + dead.Hazards.Handling) / dead.Hazards.Total : 0;
-                totals.UnexplainedDeathsToday += dead.Number * (1 - usual);
                 _farm.Died[b] += dead.Number * (1 - usual);
                 _farm.DiedGrams[b] += dead.Grams * (1 - usual);
+                double unexplained = dead.Number * (1 - usual);
+                cohorts[c].UnexplainedNumber += unexplained;
+                _farm.State.Husbandry.DiedToday[b] += dead.Number;
+
+                // A death in quarantine says nothing of the loop's water.
+                totals.UnexplainedDeathsToday += _farm.Parts.Basins[b].Use == Description.BasinUse.Quarantine ? 0 : unexplained;
                 _farm.State.Books.PostElements(Door.DeadFish, dead.Elements, -1);
             }
         }

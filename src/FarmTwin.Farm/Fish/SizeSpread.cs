@@ -138,6 +138,8 @@ public static class SizeSpread
             FeedingOxygenFirstStageGrams = before.FeedingOxygenFirstStageGrams - cohort.FeedingOxygenFirstStageGrams,
             FeedingOxygenSecondStageGrams = before.FeedingOxygenSecondStageGrams - cohort.FeedingOxygenSecondStageGrams,
             HandlingHoursLeft = before.HandlingHoursLeft,
+            ShockHazardPerHour = before.ShockHazardPerHour,
+            LeavesQuarantineDay = before.LeavesQuarantineDay,
             Batch = before.Batch,
         };
         cohort.MovedNumber += moved.Number;

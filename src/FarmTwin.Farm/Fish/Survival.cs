@@ -28,7 +28,11 @@ public static class Survival
             parameters,
             water.NitriteMilligramsNPerLitre,
             NitriteLethalMilligramsNPerLitre(parameters, water.ChlorideMilligramsPerLitre)),
-        cohort.HandlingHoursLeft > 0 ? HandlingHazardPerHour(parameters, water.TemperatureCelsius) : 0);
+        cohort.HandlingHoursLeft > 0
+            ? HandlingHazardPerHour(parameters, water.TemperatureCelsius) + cohort.ShockHazardPerHour
+            : 0,
+        LethalHazardPerHour(parameters, water.ChlorineMilligramsPerLitre, parameters.ChlorineLethalMilligramsPerLitre),
+        LethalHazardPerHour(parameters, water.PesticideLethalShare, 1));
 
     /// <summary>The un-ionized ammonia that kills half in 96 h at a weight, mg N/L: straight in the logarithm of weight between the two
     /// sizes that Abdalla &amp; McNabb (1998) tested, constant beyond.</summary>
@@ -53,9 +57,20 @@ public static class Survival
             + (slope * (chloride - parameters.NitriteLowChlorideMilligramsPerLitre));
     }
 
-    /// <summary>Begins the days of raised mortality after grading or moving; a second handling restarts them.</summary>
-    public static void Handle(Cohort cohort, FishParameters parameters) =>
-        cohort.HandlingHoursLeft = parameters.HandlingDays * UnitConstants.HoursPerDay;
+    /// <summary>Begins the days of raised mortality after grading, moving or arriving; a second handling restarts them, and what was
+    /// left of an earlier shock is spread over the new days.</summary>
+    /// <param name="cohort">The fish; changed.</param>
+    /// <param name="parameters">The species.</param>
+    /// <param name="shockShare">Share that dies over these days of the move's shock besides the handling, 0 to below 1.</param>
+    public static void Handle(Cohort cohort, FishParameters parameters, double shockShare = 0)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(shockShare);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(shockShare, 1);
+        double hours = parameters.HandlingDays * UnitConstants.HoursPerDay;
+        double left = cohort.ShockHazardPerHour * cohort.HandlingHoursLeft;
+        cohort.HandlingHoursLeft = hours;
+        cohort.ShockHazardPerHour = (left - Math.Log(1 - shockShare)) / hours;
+    }
 
     /// <summary>Expected deaths over a span in constant water; the cohort is not changed.</summary>
     /// <param name="cohort">The fish.</param>
@@ -72,6 +87,7 @@ public static class Survival
         double deaths = ExpectedDeaths(cohort, hazards, hours);
         double grams = deaths * cohort.MeanGrams;
         cohort.HandlingHoursLeft = Math.Max(0, cohort.HandlingHoursLeft - hours);
+        cohort.ShockHazardPerHour = cohort.HandlingHoursLeft > 0 ? cohort.ShockHazardPerHour : 0;
         return new DeathResult(deaths, grams, Die(cohort, parameters, deaths), hazards);
     }
 

@@ -81,11 +81,14 @@ public static class Door
     /// <summary>Source water that the pad of the house evaporates or bleeds: it never meets the farm's water.</summary>
     public const int EvaporativePad = 25;
 
+    /// <summary>Algae growing and dying (water side).</summary>
+    public const int Algae = 26;
+
     /// <summary>Names, in the order of the constants.</summary>
     public static readonly string[] Names =
     [
         "source water", "feed", "fish delivered", "fish sold", "dead fish", "seed", "crop harvest", "crop compost", "denitrification",
         "dosing", "sludge compost", "spill", "iron lost", "air", "fish", "nitrification", "solids breakdown", "plant uptake",
-        "evaporation", "transpiration", "water heaters", "gains", "loss to house", "precipitation", "backup oxygen", "evaporative pad",
+        "evaporation", "transpiration", "water heaters", "gains", "loss to house", "precipitation", "backup oxygen", "evaporative pad", "algae",
     ];
 }

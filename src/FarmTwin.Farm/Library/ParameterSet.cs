@@ -10,10 +10,12 @@ public sealed class ParameterSet
     /// <param name="name">The set's name ("nitrification", "nile-tilapia").</param>
     /// <param name="title">The name a reader sees.</param>
     /// <param name="parameters">Its parameters, in the order in which they are shown.</param>
-    public ParameterSet(string name, string title, IEnumerable<Parameter> parameters)
+    /// <param name="about">What the set as a whole cannot say; empty where nothing needs saying.</param>
+    public ParameterSet(string name, string title, IEnumerable<Parameter> parameters, string about = "")
     {
         Name = name;
         Title = title;
+        About = about;
         All = [.. parameters];
         _parameters = All.ToDictionary(p => p.Name, StringComparer.Ordinal);
     }
@@ -23,6 +25,9 @@ public sealed class ParameterSet
 
     /// <summary>The name a reader sees.</summary>
     public string Title { get; }
+
+    /// <summary>What the set as a whole cannot say: how far its numbers reach, what was not measured. Empty where nothing needs saying.</summary>
+    public string About { get; }
 
     /// <summary>Every parameter, in the order of the data file.</summary>
     public IReadOnlyList<Parameter> All { get; }
@@ -52,5 +57,5 @@ public sealed class ParameterSet
 
     /// <summary>A copy in which one value differs (a replicate's draw, or a user's own figure).</summary>
     public ParameterSet With(string name, double value) =>
-        new(Name, Title, All.Select(p => p.Name == name ? p with { Value = value } : p));
+        new(Name, Title, All.Select(p => p.Name == name ? p with { Value = value } : p), About);
 }

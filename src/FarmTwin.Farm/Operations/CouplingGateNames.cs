@@ -7,11 +7,11 @@ public static class CouplingGateNames
     [
         "TAN of the fish loop", "nitrite of the fish loop", "feed below its share of the steady feed", "days on end not yet reached",
         "predicted mixed nitrate", "predicted mixed alkalinity", "ammonium of the plant loop", "oxygen", "sodium of the plant loop",
-        "deaths", "late in the week", "before the earliest day",
+        "deaths", "late in the week", "before the earliest day", "a treatment or salt", "a pesticide on the plants",
     ];
 
     /// <summary>Number of gates.</summary>
-    public const int Count = 12;
+    public const int Count = 14;
 
     /// <summary>The name of the gate with a bit number.</summary>
     public static string Name(int bit) => Words[bit];

@@ -42,4 +42,10 @@ public enum CouplingGates
 
     /// <summary>Before the earliest day of the plan.</summary>
     NotBefore = 2048,
+
+    /// <summary>Either loop treated of late, or salt in it.</summary>
+    Treatment = 4096,
+
+    /// <summary>The plant loop sprayed of late.</summary>
+    Pesticide = 8192,
 }

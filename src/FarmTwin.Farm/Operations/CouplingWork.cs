@@ -210,7 +210,22 @@ public sealed class CouplingWork : FarmWork
         refused |= basins.MilligramsPerLitre(_plantSump, Substance.Sodium) < gates.SodiumMilligramsPerLitre ? 0 : CouplingGates.Sodium;
         refused |= !gates.EarlyInWeek || WeekdayOf(seconds) <= Parts.Practice.LastStartWeekday ? 0 : CouplingGates.Weekday;
         refused |= DayOf(seconds) >= _plan.NotBeforeDay ? 0 : CouplingGates.NotBefore;
+        refused |= LoopIsTreated(DayOf(seconds)) ? CouplingGates.Treatment : 0;
+        refused |= DayOf(seconds) - State.Husbandry.SprayedDay < gates.SprayDays ? CouplingGates.Pesticide : 0;
         return refused;
+    }
+
+    private bool LoopIsTreated(double day)
+    {
+        for (int b = 0; b < Parts.Basins.Length; b++)
+        {
+            if (TakesPart(b) && QuarantineCare.IsTreated(Farm, b, day))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private string? Abort()

@@ -207,6 +207,10 @@ public sealed class DosingWork : FarmWork
                 return Below(Loops.MilligramsPerLitre(basin, Substance.Nitrate), nitrate.AtMilligramsNPerLitre, nitrate.UpToMilligramsNPerLitre);
             case KeepElement element:
                 return Below(MilligramsPerLitre(basin, element.Element), element.AtMilligramsPerLitre, element.UpToMilligramsPerLitre);
+            case ProtectFromNitrite protect:
+                double nitrite = Loops.MilligramsPerLitre(basin, Substance.Nitrite);
+                double chloride = Loops.MilligramsPerLitre(basin, Substance.Chloride);
+                return nitrite > protect.AboveNitrite ? Below(chloride, protect.Ratio * nitrite, protect.Ratio * nitrite) : (chloride, 0);
             case HoldPH hold:
                 double pH = hold.ByProbe is { } probe ? ReadingOf(probe, State.Basins.PH[basin]) : State.Basins.PH[basin];
                 double held = Alkalinity.MilligramsCalciumCarbonatePerLitre(State.Basins.Alkalinity[basin]);
@@ -269,7 +273,7 @@ public sealed class DosingWork : FarmWork
                 KeptElement.Iron => supplement.IronGramsPerKilogram,
                 _ => supplement.ChlorideGramsPerKilogram,
             }
-            : supplement.NitrateGramsNPerKilogram;
+            : dosing is ProtectFromNitrite ? supplement.ChlorideGramsPerKilogram : supplement.NitrateGramsNPerKilogram;
         return perKilogram > 0
             ? rise * litres / perKilogram
             : throw new DescriptionException($"dosing: '{supplement.Name}' brings none of what the rule keeps.");

@@ -26,6 +26,7 @@ public sealed class FeedingWork : FarmWork
             {
                 double hungry = Wanted(cohort, b, seconds);
                 double heed = HeedAt(b);
+                State.Husbandry.WithheldToday[b] |= heed <= 0 && hungry > 0;
                 wanted += hungry * heed;
                 State.Totals.FeedWithheldGrams += hungry * (1 - heed);
             }
@@ -44,7 +45,7 @@ public sealed class FeedingWork : FarmWork
             return;
         }
 
-        double most = Parts.Farm.Feeding.MostKilogramsPerDay is { } limit
+        double most = !Overfeeds && Parts.Farm.Feeding.MostKilogramsPerDay is { } limit
             ? limit * UnitConstants.GramsPerKilogram / _mealHours.Length
             : double.PositiveInfinity;
         double scale = Math.Min(1, most / wanted);
@@ -65,6 +66,34 @@ public sealed class FeedingWork : FarmWork
 
             Spend(Chore.FeedTank, fed ? 1 : 0, species);
         }
+    }
+
+    /// <summary>Throws feed in at once, to the fish of a tank (or of all, −1) by their weight, whatever they want.</summary>
+    /// <returns>What they leave, g.</returns>
+    public double ThrowIn(int tank, double grams)
+    {
+        double biomass = 0;
+        for (int b = 0; b < State.Cohorts.Length; b++)
+        {
+            foreach (Cohort cohort in State.Cohorts[b])
+            {
+                biomass += tank < 0 || tank == b ? cohort.BiomassGrams : 0;
+            }
+        }
+
+        double left = 0;
+        for (int b = 0; b < State.Cohorts.Length; b++)
+        {
+            foreach (Cohort cohort in State.Cohorts[b])
+            {
+                if (biomass > 0 && (tank < 0 || tank == b))
+                {
+                    left += Feed(cohort, b, grams * cohort.BiomassGrams / biomass);
+                }
+            }
+        }
+
+        return left;
     }
 
     /// <summary>What the feeder makes of the water: 1 feed, 0.5 half, 0 none.</summary>
@@ -89,8 +118,10 @@ public sealed class FeedingWork : FarmWork
             || water.OxygenMilligramsPerLitre < practice.FeedHalvedOxygen ? 0.5 : 1;
     }
 
+    private bool Overfeeds => State.Husbandry.OverfeedRation > 0;
+
     // Whoever has seen an alarm of oxygen, heat or pH does not feed while it stands.
-    private double HeedAt(int basin) => State.Alarms.FeedStopped ? 0 :
+    private double HeedAt(int basin) => Overfeeds ? 1 : State.Alarms.FeedStopped ? 0 :
         Heed(FishProcess.WaterOf(State.Basins, basin), State.Basins.MilligramsPerLitre(basin, Substance.Tan));
 
     // What is offered when the water is good.
@@ -99,20 +130,32 @@ public sealed class FeedingWork : FarmWork
         FishParameters species = Parts.Species[cohort.SpeciesIndex];
         FishWater water = FishProcess.WaterOf(State.Basins, basin);
         double days = DayOf(seconds - cohort.StockedAtSecond);
+        if (Overfeeds)
+        {
+            return State.Husbandry.OverfeedRation / _mealHours.Length
+                * Feeding.SatiationGramsPerDay(cohort, species, Parts.Farm.Feeding.UneatenShare, water);
+        }
+
         double settle = Parts.Farm.Feeding.SettleInDays > 0
             ? Math.Clamp(
                 Parts.Farm.Feeding.FirstRationShare + ((1 - Parts.Farm.Feeding.FirstRationShare) * days / Parts.Farm.Feeding.SettleInDays), 0, 1)
             : 1;
-        return settle * State.Operations.RationShare / _mealHours.Length
+        return settle * QuarantineShare(basin) * State.Operations.RationShare / _mealHours.Length
             * Feeding.SatiationGramsPerDay(cohort, species, Parts.Farm.Feeding.UneatenShare, water);
     }
 
-    private void Feed(Cohort cohort, int basin, double offered)
+    private FeedComposition FeedOf(Cohort cohort) => cohort.Batch >= 0 ? Parts.FeedOfStocking[cohort.Batch] : Parts.Feed;
+
+    // Fish under watch are fed less: their tank's filter is small.
+    private double QuarantineShare(int basin) =>
+        Array.IndexOf(Parts.QuarantineBasin, basin) is >= 0 and var q ? Parts.Quarantines[q].RationShare : 1;
+
+    private double Feed(Cohort cohort, int basin, double offered)
     {
         FishParameters species = Parts.Species[cohort.SpeciesIndex];
         FishWater water = FishProcess.WaterOf(State.Basins, basin);
         MealResult meal = Feeding.Meal(
-            cohort, species, Parts.Feed, offered, 1.0 / _mealHours.Length, Parts.Farm.Feeding.UneatenShare, water);
+            cohort, species, FeedOf(cohort), offered, 1.0 / _mealHours.Length, Parts.Farm.Feeding.UneatenShare, water);
         SolidsProcess.Add(Farm, basin, meal.SolidsDryGrams, meal.Solids);
         double[] grams = State.Basins.Grams;
         int start = WaterStep.At(basin, 0);
@@ -122,8 +165,9 @@ public sealed class FeedingWork : FarmWork
         }
 
         FishProcess.PostReleased(State.Books, meal.Dissolved);
-        State.Books.PostElements(Door.Feed, Parts.Feed.ElementsOf(offered), 1);
+        State.Books.PostElements(Door.Feed, FeedOf(cohort).ElementsOf(offered), 1);
         State.Totals.FeedGrams += offered;
         State.Totals.FeedTodayGrams += offered;
+        return meal.UneatenGrams;
     }
 }

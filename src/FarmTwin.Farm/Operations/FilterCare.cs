@@ -41,7 +41,17 @@ public sealed class FilterCare : FarmWork
         }
     }
 
-    private void Wash(int f, long seconds, double flow)
+    /// <summary>Washes a filter now, so hard that film goes with the sludge.</summary>
+    /// <param name="f">The filter.</param>
+    /// <param name="stripShare">Share of the film that goes.</param>
+    /// <param name="seconds">Now.</param>
+    public void WashHard(int f, double stripShare, long seconds)
+    {
+        Log.Add(seconds, "wash too hard", Parts.FilterNames[f], stripShare, "of film", "nitrifying film is washed off with the sludge");
+        Wash(f, seconds, BeadBed.FlowShare(Parts.Solids, HeldKilogramsPerCubicMetre(Farm, f)), stripShare);
+    }
+
+    private void Wash(int f, long seconds, double flow, double? stripShare = null)
     {
         BeadFilterDescription filter = Parts.Filters[f];
         BedState bed = State.Beds[f];
@@ -86,7 +96,7 @@ public sealed class FilterCare : FarmWork
             Parts.Nitrification,
             ref State.Basins.AmmoniaOxidizers[from],
             ref State.Basins.NitriteOxidizers[from],
-            filter.StripShare * share);
+            (stripShare ?? filter.StripShare) * share);
         _mineralizers.Received(to, seconds);
     }
 }

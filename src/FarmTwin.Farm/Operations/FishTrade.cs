@@ -6,19 +6,17 @@ using FarmTwin.Farm.Seasons;
 
 namespace FarmTwin.Farm.Operations;
 
-/// <summary>Fish delivered and sold: batches when the filter is ready, weekly lots of the largest, restocking.</summary>
+/// <summary>Fish sold: weekly lots of the largest, tanks cleared, restocking.</summary>
 public sealed class FishTrade : FarmWork
 {
     private const double HalfAFish = 0.5;
 
-    private readonly int[] _tank;
     private readonly Market _market;
 
     /// <summary>Makes it.</summary>
     public FishTrade(FarmContext farm, FarmLog log, Market market)
         : base(farm, log)
     {
-        _tank = [.. Parts.Stocking.Select(s => Parts.BasinIndex(s.Tank))];
         _market = market;
     }
 
@@ -48,33 +46,6 @@ public sealed class FishTrade : FarmWork
         }
 
         return feed;
-    }
-
-    /// <summary>Delivers what is due this morning.</summary>
-    public void MorningRound(long seconds)
-    {
-        double day = Math.Floor(DayOf(seconds));
-        for (int s = 0; s < Parts.Stocking.Length; s++)
-        {
-            StockingDescription stocking = Parts.Stocking[s];
-            if (State.Operations.Delivered[s] == 0 && double.IsNaN(State.Operations.DueDay[s]))
-            {
-                if (!stocking.WaitForCycle)
-                {
-                    State.Operations.DueDay[s] = stocking.AfterDays;
-                }
-                else if (!double.IsNaN(State.Operations.CycledDay))
-                {
-                    State.Operations.DueDay[s] = Math.Floor(State.Operations.CycledDay) + stocking.AfterDays;
-                }
-            }
-
-            if (State.Operations.DueDay[s] <= day)
-            {
-                State.Operations.DueDay[s] = double.NaN;
-                Deliver(s, seconds);
-            }
-        }
     }
 
     /// <summary>Sells the week's lots.</summary>
@@ -124,28 +95,6 @@ public sealed class FishTrade : FarmWork
         }
     }
 
-    private void Deliver(int s, long seconds)
-    {
-        StockingDescription stocking = Parts.Stocking[s];
-        int species = Parts.SpeciesOfStocking[s];
-        int round = State.Operations.Delivered[s]++;
-        var cohort = new Cohort(
-            round == 0 ? Parts.StockingNames[s] : $"{Parts.StockingNames[s]} {round + 1}",
-            species, stocking.Number, stocking.MeanGrams, stocking.CoefficientOfVariation, seconds)
-        {
-            Batch = s,
-        };
-        Spend(Chore.ReceiveFish, 1, species);
-        State.Operations.LastDeliveryDay = Math.Floor(DayOf(seconds));
-        Survival.Handle(cohort, Parts.Species[species]);
-        State.Cohorts[_tank[s]].Add(cohort);
-        State.Books.PostElements(Door.FishDelivered, cohort.Elements(Parts.Species[species]), 1);
-        State.Totals.FishDelivered += cohort.Number;
-        State.Totals.FishDeliveredGrams += cohort.BiomassGrams;
-        Log.Add(seconds, "deliver fish", stocking.Tank, stocking.Number, "fish",
-            $"{cohort.Name}: {stocking.Number} fish of {stocking.MeanGrams:0} g");
-    }
-
     private void SellFrom(Cohort cohort, StockingDescription stocking, int tank, long seconds)
     {
         FishParameters species = Parts.Species[cohort.SpeciesIndex];
@@ -160,7 +109,7 @@ public sealed class FishTrade : FarmWork
         double lot = planned;
 
         // Fish that nobody wants this week stay in the water: they eat on, and the tank fills.
-        double wantedGrams = _market.FishWanted(cohort.SpeciesIndex) * UnitConstants.GramsPerKilogram;
+        double wantedGrams = _market.FishWanted(Parts.ProductOfSpecies[cohort.SpeciesIndex]) * UnitConstants.GramsPerKilogram;
         while (lot >= 1 && SizeSpread.GramsOfLargest(cohort, lot) > wantedGrams)
         {
             lot--;
@@ -189,7 +138,7 @@ public sealed class FishTrade : FarmWork
         Book(SizeSpread.TopHarvest(cohort, Parts.Species[cohort.SpeciesIndex], 0), cohort, tank, seconds);
         State.Cohorts[tank].RemoveAt(index);
         int batch = cohort.Batch;
-        if (batch < 0 || Parts.Stocking[batch].RestockAfterDays is not { } wait
+        if (batch < 0 || !double.IsNaN(State.Operations.DueDay[batch]) || Parts.Stocking[batch].RestockAfterDays is not { } wait
             || State.Cohorts.Any(tankCohorts => tankCohorts.Any(c => c.Batch == batch)))
         {
             return;
@@ -215,11 +164,12 @@ public sealed class FishTrade : FarmWork
         State.Totals.FishSold += taken.Number;
         State.Totals.FishSoldGrams += taken.Grams;
         State.Books.PostElements(Door.FishSold, taken.Elements, -1);
-        _market.SellFish(cohort.SpeciesIndex, taken.Number, taken.Grams, seconds);
+        int product = Parts.ProductOfSpecies[cohort.SpeciesIndex];
+        _market.SellFish(product, taken.Number, taken.Grams, seconds);
         if (taken.Number >= HalfAFish)
         {
-            Spend(Chore.CatchFish, 1, cohort.SpeciesIndex);
-            Spend(Chore.HarvestFish, taken.Number, cohort.SpeciesIndex);
+            Spend(Chore.CatchFish, 1, product);
+            Spend(Chore.HarvestFish, taken.Number, product);
             Log.Add(seconds, "sell fish", Parts.BasinNames[tank], taken.Grams / UnitConstants.GramsPerKilogram, "kg",
                 $"{taken.Number:0} fish of {taken.MeanGrams:0} g");
         }

@@ -149,6 +149,30 @@ public sealed class MineralizerCare : FarmWork
         Drain(m, seconds);
     }
 
+    /// <summary>Lets a share of a tank's water out as it stands, against every gate.</summary>
+    public void DecantEarly(int m, double share, long seconds)
+    {
+        int b = Parts.MineralizerBasin[m];
+        int to = Parts.BasinIndex(Parts.Mineralizers[m].DecantTo);
+        double litres = Math.Min(share * State.Basins.Litres[b], Room(to));
+        if (litres <= LeastMove)
+        {
+            Log.Add(seconds, "decant early", Parts.Mineralizers[m].Basin, 0, "L", "nothing done: no water, or no room for it");
+            return;
+        }
+
+        double hours = State.Mineralizers[m].AirOffHours;
+        double mixed = State.Basins.SolidsGrams(b) / State.Basins.Litres[b];
+        double residual = MineralizationTank.ResidualGramsPerLitre(Parts.Mineralization, mixed, hours);
+        SulphideRisk sulphide = MineralizationTank.SulphideRisk(
+            Parts.Mineralization, hours, State.Mineralizers[m].NitrateGoneHours, State.Basins.Celsius[b]);
+        string smell = sulphide == SulphideRisk.None ? string.Empty : ", and sulphide";
+        Log.Add(seconds, "decant early", Parts.Mineralizers[m].Basin, litres, "L",
+            $"{hours:0.#} h after the air stopped: {residual:0.0} g/L of solids, TAN {State.Basins.MilligramsPerLitre(b, Substance.Tan):0.0}, "
+            + $"nitrite {State.Basins.MilligramsPerLitre(b, Substance.Nitrite):0.0} mg N/L{smell} go to {Parts.BasinNames[to]}");
+        Decant(m, b, to, litres, residual, seconds);
+    }
+
     // The holding tank is emptied into its mineralization tank as far as there is room.
     private void Drain(int m, long seconds)
     {

@@ -13,15 +13,21 @@ public sealed class PlannedWork : FarmWork
     private readonly FishTrade _trade;
     private readonly FaultWork _faults;
     private readonly BedWork _beds;
+    private readonly FishArrivals _arrivals;
+    private readonly WaterChanges _changes;
+    private readonly Mishaps _mishaps;
 
     /// <summary>Makes it.</summary>
-    public PlannedWork(FarmContext farm, FarmLog log, DosingWork dosing, FishTrade trade, FaultWork faults, BedWork beds)
+    public PlannedWork(FarmContext farm, FarmLog log, DosingWork dosing, FishTrade trade, FaultWork faults, BedWork beds, FishArrivals arrivals, WaterChanges changes, Mishaps mishaps)
         : base(farm, log)
     {
         _dosing = dosing;
         _trade = trade;
         _faults = faults;
         _beds = beds;
+        _arrivals = arrivals;
+        _changes = changes;
+        _mishaps = mishaps;
     }
 
     /// <summary>Applies an event now.</summary>
@@ -57,6 +63,12 @@ public sealed class PlannedWork : FarmWork
             case HarvestFish harvest:
                 _trade.Harvest(Parts.BasinIndex(harvest.Tank), harvest.AboveGrams, seconds);
                 break;
+            case MoveFish move:
+                _arrivals.Move(Parts.BasinIndex(move.Tank), Parts.BasinIndex(move.To), move.Share, move.TemperKelvinPerHour, seconds);
+                break;
+            case TreatWithSalt treat:
+                Treat(treat, seconds);
+                break;
             case SetAir air:
                 State.Basins.AirShare[Parts.BasinIndex(air.Basin)] = air.Share;
                 Log.Add(seconds, "set air", air.Basin, air.Share, "of normal", string.Empty);
@@ -84,6 +96,8 @@ public sealed class PlannedWork : FarmWork
             case MainsReturn:
                 _faults.ReturnMains(seconds);
                 break;
+            case PlannedEvent when _mishaps.Apply(planned, seconds):
+                break;
             default:
                 throw new DescriptionException($"The event '{planned.GetType().Name}' is not known to this version.");
         }
@@ -106,19 +120,7 @@ public sealed class PlannedWork : FarmWork
         }
         else
         {
-            double share = litres / basins.Litres[from];
-            for (int column = 0; column < Substance.Columns; column++)
-            {
-                double grams = basins.Grams[WaterStep.At(from, column)] * share;
-                basins.Grams[WaterStep.At(from, column)] -= grams;
-                State.Books.PostWaterFromOutside(Door.Spill, column, -grams);
-            }
-
-            State.Totals.SpilledLitres += litres;
-            State.Totals.SpilledLitresLogged += litres;
-            State.Books.Post(Door.Spill, FarmBooks.Water, -litres);
-            State.Books.Post(Door.Spill, FarmBooks.Heat, -FarmBooks.MegajoulesOf(litres, basins.Celsius[from]));
-            basins.Litres[from] -= litres;
+            _changes.LeadOut(from, litres);
         }
 
         Log.Add(seconds, "change water", change.Basin, litres, "L", change.To is null ? "to a soil crop, out of the farm" : $"to {change.To}");
@@ -137,6 +139,20 @@ public sealed class PlannedWork : FarmWork
         string unit = Alarms.ProbeQuantities.DifferenceUnit(quantity);
         Log.Add(seconds, "probe goes wrong", drifts.Probe, perDay, unit == "1" ? "a day" : $"{unit} a day",
             drifts.Stuck ? "its reading stands still" : "it drifts away");
+    }
+
+    // Salt stays: only a change of water takes it out again.
+    private void Treat(TreatWithSalt treat, long seconds)
+    {
+        int basin = Parts.BasinIndex(treat.Basin);
+        double missing = treat.GramsPerLitre - QuarantineCare.SaltGramsPerLitre(State.Basins, basin);
+        Supplement salt = Known("sodium-chloride");
+        double perKilogram = (salt.SodiumGramsPerKilogram + salt.ChlorideGramsPerKilogram) / UnitConstants.GramsPerKilogram;
+        double grams = Math.Max(0, missing) * State.Basins.Litres[basin] / perKilogram;
+        _dosing.Pour(basin, salt, grams, seconds);
+        State.Husbandry.TreatedDay[basin] = DayOf(seconds);
+        Log.Add(seconds, "treat with salt", treat.Basin, grams, "g",
+            $"to {treat.GramsPerLitre:0.0} g/L; this water must not reach plants");
     }
 
     private Supplement Known(string name) => Parts.Supplements.TryGetValue(name, out Supplement? supplement)

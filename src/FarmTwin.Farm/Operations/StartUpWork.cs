@@ -84,7 +84,7 @@ public sealed class StartUpWork : FarmWork
         bool fish = false;
         for (int b = 0; b < State.Cohorts.Length; b++)
         {
-            if (State.Cohorts[b].Count > 0)
+            if (State.Cohorts[b].Count > 0 && Parts.Basins[b].Use != BasinUse.Quarantine)
             {
                 fish = true;
                 worst = Math.Max(worst, Math.Max(

@@ -96,6 +96,10 @@ public sealed class FarmContext
     /// <summary>Light of the nursery's tiers.</summary>
     public Climate.TierLight[] TierLight { get; }
 
+    /// <summary>Water surface of a basin that is open just now, m².</summary>
+    public double OpenSquareMetres(int basin) => Parts.Basins[basin].SurfaceSquareMetres
+        * (1 - (Parts.Basins[basin].CoveredShare * (1 - State.Husbandry.UncoveredShare[basin])));
+
     /// <summary>Clears the demands of the last step.</summary>
     public void ClearDemands()
     {

@@ -47,6 +47,11 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     private readonly Rounds _rounds;
     private readonly FeedingWork _feeding;
     private readonly FishTrade _trade;
+    private readonly FishArrivals _arrivals;
+    private readonly QuarantineCare _quarantine;
+    private readonly Mishaps _mishaps;
+    private readonly AlgaeProcess _algae;
+    private readonly ToxicantProcess _toxicants;
     private readonly MineralizerCare _mineralizers;
     private readonly FilterCare _filters;
     private readonly CropWork _crops;
@@ -96,8 +101,14 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _rounds = new Rounds(farm, log);
         _feeding = new FeedingWork(farm, log);
         _trade = new FishTrade(farm, log, _market);
+        _arrivals = new FishArrivals(farm, log);
+        var changes = new WaterChanges(farm, log);
+        _quarantine = new QuarantineCare(farm, log, changes);
         _mineralizers = new MineralizerCare(farm, log);
         _filters = new FilterCare(farm, log, _mineralizers);
+        _mishaps = new Mishaps(farm, log, _feeding, _filters, _mineralizers, changes);
+        _algae = new AlgaeProcess(farm);
+        _toxicants = new ToxicantProcess(farm);
         _crops = new CropWork(farm, log, _plants);
         _bedWork = new BedWork(farm, log, _plants, _market);
         _fuel = new FuelWork(farm, log);
@@ -109,11 +120,11 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _startUp = new StartUpWork(farm, log, _dosing);
         _coupling = new CouplingWork(farm, log, _trade);
         _faults = new FaultWork(farm, log, new BackupWork(farm, log));
-        _planned = new PlannedWork(farm, log, _dosing, _trade, _faults, _bedWork);
         _probes = new ProbeProcess(farm, streams);
         _alarms = new AlarmWork(farm, log, _probes, _coupling, _faults);
         _chores = new Chores(farm, log, _alarms.People, _dosing);
         _thermostats = new Thermostats(farm, _probes);
+        _planned = new PlannedWork(farm, log, _dosing, _trade, _faults, _bedWork, _arrivals, changes, _mishaps);
         _record = record;
         _events = [.. parts.Farm.Plan.Values];
         string[] filters = parts.FilterNames;
@@ -175,6 +186,8 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _scale.Contribute();
         _iron.Contribute(light);
         _doses.Contribute();
+        _toxicants.Contribute();
+        _algae.Contribute();
         _fish.Contribute();
         _solids.Contribute();
         _mineralization.Contribute();
@@ -198,6 +211,23 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     {
         long now = entry.TimeSeconds;
         NowSeconds = now;
+        if ((FarmEventKind)entry.Kind == FarmEventKind.MorningRound)
+        {
+            // What began by mishap ends whether or not anybody comes.
+            _mishaps.MorningRound(now);
+        }
+
+        if (_mishaps.IsMissed((FarmEventKind)entry.Kind, now, out long until))
+        {
+            if ((FarmEventKind)entry.Kind == FarmEventKind.SettlingEnds)
+            {
+                // The air stays off until somebody comes.
+                simulation.Calendar.Schedule(until, FarmPhase.Husbandry, entry.Kind, entry.Argument0);
+            }
+
+            return;
+        }
+
         if (_chores.IsMissed((FarmEventKind)entry.Kind, entry.Argument0, now))
         {
             return;
@@ -215,7 +245,8 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
                 _faults.MorningRound(now);
                 _rounds.Morning(now);
                 _startUp.MorningRound(now);
-                _trade.MorningRound(now);
+                _arrivals.MorningRound(now);
+                _quarantine.MorningRound(now);
                 _fuel.MorningRound(now, simulation);
                 _alarms.MorningRound(now);
                 _coupling.MorningRound(now, _heat.LargestWatts.Length > 0 ? _heat.LargestWatts[0] : 0);
@@ -366,6 +397,8 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _scale.Commit();
         _iron.Commit();
         _doses.Commit();
+        _toxicants.Commit();
+        _algae.Commit();
         CommitHeatAndVapour();
         _balance.Commit(state.Basins, step, 0, Substance.Columns);
         for (int b = 0; b < step.BasinCount; b++)
@@ -472,6 +505,8 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     {
         HouseState house = _farm.State.House;
         double nursery = house.HoursToday > 0 ? house.NurseryCelsiusHours / house.HoursToday : house.AirCelsius;
+        _algae.EndDay();
+        _mishaps.EndDay(NowSeconds);
         _plants.EndDay(nursery, FarmWork.DayOf(NowSeconds));
         _house.EndDay();
         _leaves.Look(NowSeconds);

@@ -42,10 +42,19 @@ public sealed class FarmParts
         HeaterBasin = [.. Heaters.Select(h => BasinIndex(h.Basin))];
         Stocking = [.. farm.Stocking.Values];
         StockingNames = [.. farm.Stocking.Keys];
+        (string Fish, double StrainRate)[] strains = [.. Stocking.Select(s => (s.Fish, s.StrainRate)).Distinct()];
         SpeciesNames = [.. Stocking.Select(s => s.Fish).Distinct()];
-        Species = [.. SpeciesNames.Select(s => FishParameters.From(library.Set("fish", s)))];
-        SpeciesOfStocking = [.. Stocking.Select(s => Array.IndexOf(SpeciesNames, s.Fish))];
+        ProductOfSpecies = [.. strains.Select(s => Array.IndexOf(SpeciesNames, s.Fish))];
+        SpeciesSets = [.. strains.Select(s => library.Set("fish", s.Fish))];
+        Species = [.. strains.Select((s, i) => FishParameters.From(SpeciesSets[i], strainRate: s.StrainRate))];
+        SpeciesOfStocking = [.. Stocking.Select(s => Array.IndexOf(strains, (s.Fish, s.StrainRate)))];
         Feed = FeedComposition.From(library.Set("feeds", farm.Feeding.Feed));
+        FeedOfStocking = [.. Stocking.Select(s => s.Feed is { } own ? FeedComposition.From(library.Set("feeds", own)) : Feed)];
+        Quarantines = [.. farm.Quarantines.Values];
+        QuarantineNames = [.. farm.Quarantines.Keys];
+        QuarantineBasin = [.. Quarantines.Select(q => BasinIndex(q.Basin))];
+        Algae = AlgaeParameters.From(library.Set("processes", "algae"));
+        Husbandry = HusbandryParameters.From(library.Set("processes", "husbandry"));
         CropNames = [.. farm.Crops.Keys];
         CropPlans = [.. farm.Crops.Values];
         MicrogreenNames = [.. farm.Microgreens.Keys];
@@ -172,17 +181,41 @@ public sealed class FarmParts
     /// <summary>Their names.</summary>
     public string[] StockingNames { get; }
 
-    /// <summary>Names of the species.</summary>
+    /// <summary>Names of the fish, each once: the first products.</summary>
     public string[] SpeciesNames { get; }
 
-    /// <summary>Species.</summary>
+    /// <summary>The product as which each species is sold.</summary>
+    public int[] ProductOfSpecies { get; }
+
+    /// <summary>The library's file of each species.</summary>
+    public ParameterSet[] SpeciesSets { get; }
+
+    /// <summary>Species, each with the strain rate of the batches it stands for.</summary>
     public FishParameters[] Species { get; }
 
     /// <summary>The species of each batch.</summary>
     public int[] SpeciesOfStocking { get; }
 
-    /// <summary>The feed.</summary>
+    /// <summary>The farm's feed.</summary>
     public FeedComposition Feed { get; }
+
+    /// <summary>The feed of each batch.</summary>
+    public FeedComposition[] FeedOfStocking { get; }
+
+    /// <summary>Quarantine tanks.</summary>
+    public QuarantineDescription[] Quarantines { get; }
+
+    /// <summary>Their names.</summary>
+    public string[] QuarantineNames { get; }
+
+    /// <summary>Their basins.</summary>
+    public int[] QuarantineBasin { get; }
+
+    /// <summary>Numbers of algae on water in the light.</summary>
+    public AlgaeParameters Algae { get; }
+
+    /// <summary>Numbers of quarantine, moves, mishaps and welfare.</summary>
+    public HusbandryParameters Husbandry { get; }
 
     /// <summary>Names of the crops, as the farm calls them.</summary>
     public string[] CropNames { get; }

@@ -36,6 +36,8 @@ public sealed class FarmState
         ValveFlow = new double[valves];
         HeaterHold = [.. parts.Heaters.Select(h => h.HoldCelsius)];
         Doses = new DoseState(parts.Basins.Length);
+        Husbandry = new HusbandryState(parts) { SourceChlorineGramsPerLitre = Mishaps.SourceChlorine(parts.Farm.SourceWater) };
+        Algae = new AlgaeState(parts.Basins.Length);
         Growing = new GrowingState(parts);
         Operations = new OperationsState(parts);
         Equipment = new EquipmentState(parts, valves);
@@ -64,6 +66,12 @@ public sealed class FarmState
 
     /// <summary>Supplements on their way into the water.</summary>
     public DoseState Doses { get; }
+
+    /// <summary>Quarantine, treatments, mishaps, welfare.</summary>
+    public HusbandryState Husbandry { get; }
+
+    /// <summary>Algae on water in the light.</summary>
+    public AlgaeState Algae { get; }
 
     /// <summary>Plants.</summary>
     public GrowingState Growing { get; }
@@ -134,6 +142,8 @@ public sealed class FarmState
         other.ValveFlow.CopyTo(ValveFlow, 0);
         other.HeaterHold.CopyTo(HeaterHold, 0);
         Doses.CopyFrom(other.Doses);
+        Husbandry.CopyFrom(other.Husbandry);
+        Algae.CopyFrom(other.Algae);
         Growing.CopyFrom(other.Growing);
         House.CopyFrom(other.House);
         Books.CopyFrom(other.Books);

@@ -142,6 +142,7 @@ public sealed class Season
         FishProcess.AddStocks(_farm, stocks);
         PhosphatePrecipitation.AddStocks(_farm, stocks);
         CalciteScale.AddStocks(_farm, stocks);
+        AlgaeProcess.AddStocks(_farm, stocks);
         _day.Plants.AddStocks(stocks);
         Market.AddStocks(_farm, stocks);
     }
@@ -161,6 +162,7 @@ public sealed class Season
                 basins.Grams[WaterStep.At(b, substance)] = source.GramsPerLitre[substance] * litres;
             }
 
+            basins.Grams[WaterStep.At(b, Substance.Chlorine)] = State.Husbandry.SourceChlorineGramsPerLitre * litres;
             basins.Grams[WaterStep.At(b, Substance.Oxygen)] = litres / UnitConstants.GramsPerKilogram
                 * OxygenSaturation.MilligramsPerLitre(basins.Celsius[b], Parts.PressureAtmospheres);
             Ions ions = Basins.IonsOf(source.GramsPerLitre, 1);

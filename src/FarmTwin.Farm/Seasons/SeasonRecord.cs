@@ -196,6 +196,9 @@ public sealed class SeasonRecord
         Instant("calcite_scale_g", "g", () => basins.CalciteScaleGrams.Sum());
         Instant("calcium_phosphate_gP", "g P", () => basins.PrecipitatedPhosphorusGrams.Sum());
         Mean("solids_fish_loop_mg_per_L", "mg/L", () => Solids(_fish));
+        Mean("solids_plant_loop_mg_per_L", "mg/L", () => Solids(_plant));
+        Add("chlorine_tanks_highest_mg_per_L", "mg/L", ColumnKind.Maximum, () => HighestOfTanks(Substance.Chlorine));
+        Instant("algae_g", "g", Algae);
     }
 
     private void AddHouseColumns()
@@ -511,6 +514,28 @@ public sealed class SeasonRecord
         {
             concentration[i] *= scale;
         }
+    }
+
+    private double HighestOfTanks(int substance)
+    {
+        double highest = 0;
+        foreach (int b in _tanks)
+        {
+            highest = Math.Max(highest, _farm.State.Basins.MilligramsPerLitre(b, substance));
+        }
+
+        return highest;
+    }
+
+    private double Algae()
+    {
+        double grams = 0;
+        foreach (double dry in _farm.State.Algae.DryGrams)
+        {
+            grams += dry;
+        }
+
+        return grams;
     }
 
     private double LoopMean(int[] loop, double[] values)

@@ -232,7 +232,8 @@ public sealed class SolidsProcess
         for (int i = 0; i < Substance.SolidsClasses; i++)
         {
             // A mixed cell that keeps a share η of what passes has the loss coefficient Q η/(1 − η).
-            double share = Math.Min(_farm.Parts.Practice.LargestCapture, _farm.Parts.Solids.CapturePerPass[i]);
+            double share = Math.Min(_farm.Parts.Practice.LargestCapture, _farm.Parts.Solids.CapturePerPass[i])
+                * _farm.State.Husbandry.CaptureShare[f];
             double coefficient = flow * share / (1 - share);
             _captureClass[(f * Substance.SolidsClasses) + i] = coefficient;
             step.Lose(b, Substance.FirstSolidsClass + i, coefficient);

@@ -16,7 +16,7 @@ internal static class FishFigures
         double standing = 0;
         for (int b = 0; b < season.State.Cohorts.Length; b++)
         {
-            if (season.Parts.Basins[b].Use == Description.BasinUse.FishTank)
+            if (season.Parts.Basins[b].Use is Description.BasinUse.FishTank or Description.BasinUse.Quarantine)
             {
                 double kilograms = season.State.Cohorts[b].Sum((Cohort c) => c.BiomassGrams) / GramsPerKilogram;
                 byTank.Add(season.Parts.BasinNames[b], kilograms);
@@ -25,6 +25,7 @@ internal static class FishFigures
         }
 
         double gained = ((totals.FishSoldGrams + totals.FishDiedGrams - totals.FishDeliveredGrams) / GramsPerKilogram) + standing;
+        (PeakReading? density, string? densest) = Density(season, record);
         (double? delivered, double? sold, double? wait) = Sales(season.Log);
         return new FishSummary
         {
@@ -45,6 +46,11 @@ internal static class FishFigures
             FirstDeliveryDay = delivered,
             FirstSaleDay = sold,
             DaysFromDeliveryToFirstSale = wait,
+            PeakDensityKgPerM3 = density,
+            DensestTank = densest,
+            FeedWithheldTankDays = season.State.Husbandry.WithheldTankDays,
+            HighDeathTankDays = season.State.Husbandry.HighDeathTankDays,
+            QuarantinesEnded = season.State.Husbandry.QuarantinesEnded,
             SteadyFeedKgPerDay = season.SteadyFeedGramsPerDay / GramsPerKilogram,
         };
     }
@@ -68,6 +74,29 @@ internal static class FishFigures
         }
 
         return (first, null, null);
+    }
+
+    private static (PeakReading? Peak, string? Tank) Density(Season season, RecordView record)
+    {
+        PeakReading? peak = null;
+        string? tank = null;
+        for (int b = 0; b < season.Parts.Basins.Length; b++)
+        {
+            if (season.Parts.Basins[b].Use != Description.BasinUse.FishTank
+                || PeakDay(record.Days($"biomass_{season.Parts.BasinNames[b]}_kg")) is not { } heaviest)
+            {
+                continue;
+            }
+
+            double density = heaviest.Value * UnitConstants.LitresPerCubicMetre / season.Parts.Basins[b].VolumeLitres;
+            if (peak is null || density > peak.Value)
+            {
+                peak = new PeakReading(density, heaviest.Day);
+                tank = season.Parts.BasinNames[b];
+            }
+        }
+
+        return (peak, tank);
     }
 
     private static PeakReading? PeakDay(double[] days)

@@ -51,6 +51,21 @@ public sealed record FishSummary
     /// <summary>Days from the first delivery into a tank to the first sale from that tank, for the tank that sold first.</summary>
     public required double? DaysFromDeliveryToFirstSale { get; init; }
 
+    /// <summary>Densest that a tank stood at the end of a day, kg/m³, and its day; null without fish.</summary>
+    public required PeakReading? PeakDensityKgPerM3 { get; init; }
+
+    /// <summary>The tank of that density; null without fish.</summary>
+    public required string? DensestTank { get; init; }
+
+    /// <summary>Days of single tanks on which feed was withheld: each one a welfare event.</summary>
+    public required double FeedWithheldTankDays { get; init; }
+
+    /// <summary>Days of single tanks on which so many died that it is reported and acted on.</summary>
+    public required double HighDeathTankDays { get; init; }
+
+    /// <summary>Batches that ended their quarantine.</summary>
+    public required double QuarantinesEnded { get; init; }
+
     /// <summary>Feed that the stocking plan settles to, kg/d.</summary>
     public required double SteadyFeedKgPerDay { get; init; }
 }

@@ -71,6 +71,9 @@ public sealed record SeasonSummary
     /// <summary>Sentences that a person can act on, weightiest first; each was tested against the data of this season.</summary>
     public required IReadOnlyList<string> Findings { get; init; }
 
+    /// <summary>What the figures must not be taken for: law, welfare, what is not computed.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
     /// <summary>Sums up a season as it stands.</summary>
     /// <param name="season">The season, run to any day.</param>
     /// <param name="library">The library, for the bands and for the heat pump that the heaters are compared with.</param>
@@ -106,6 +109,7 @@ public sealed record SeasonSummary
             Alarms = AlarmFigures.Of(season),
             Ledgers = ledgers,
             Findings = [],
+            Cautions = Summaries.Cautions.Of(season),
         };
         return summary with { Findings = FindingList.Of(season, summary, record, bands) };
     }

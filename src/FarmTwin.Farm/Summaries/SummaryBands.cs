@@ -95,6 +95,15 @@ public sealed record SummaryBands
     /// <summary>Relative humidity above which grey mould and mildew spread, %.</summary>
     public required double HouseHumidityHigh { get; init; }
 
+    /// <summary>Density that a small farm stays below, kg/m³.</summary>
+    public required double DensitySmall { get; init; }
+
+    /// <summary>Limit of a first year, kg/m³.</summary>
+    public required double DensityFirstYear { get; init; }
+
+    /// <summary>Limit of experts with backup, kg/m³.</summary>
+    public required double DensityExpert { get; init; }
+
     /// <summary>Reads them.</summary>
     /// <param name="library">The library; its set is processes/bands.</param>
     public static SummaryBands From(FarmLibrary library)
@@ -126,6 +135,9 @@ public sealed record SummaryBands
             Magnesium = (set.Get("magnesiumLow", "mg/L"), set.Get("magnesiumHigh", "mg/L")),
             Iron = (set.Get("ironLow", "mg/L"), set.Get("ironHigh", "mg/L")),
             HeaterNearLimit = set.Get("heaterNearLimit", "1"),
+            DensitySmall = set.Get("densitySmall", "kg/m3"),
+            DensityFirstYear = set.Get("densityFirstYear", "kg/m3"),
+            DensityExpert = set.Get("densityExpert", "kg/m3"),
             LightLow = set.Get("lightLow", "mol/m2/d"),
             HouseAirHigh = set.Get("houseAirHigh", "°C"),
             HouseHumidityHigh = set.Get("houseHumidityHigh", "%"),

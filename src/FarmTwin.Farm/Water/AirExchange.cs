@@ -64,7 +64,7 @@ public sealed class AirExchange
             double celsius = basins.Celsius[b];
             double airFlow = parts.Basins[b].AirLitresPerMinute * CubicMetresPerHourPerLitrePerMinute
                 * basins.AirShare[b] * _farm.Running.Air[b];
-            double open = parts.Basins[b].SurfaceSquareMetres * (1 - parts.Basins[b].CoveredShare);
+            double open = _farm.OpenSquareMetres(b);
             double diffuser = 0;
             double diffuserCarbonDioxide = 0;
             if (airFlow > 0)

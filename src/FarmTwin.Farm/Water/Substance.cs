@@ -2,8 +2,8 @@ namespace FarmTwin.Farm.Water;
 
 /// <summary>What the water carries: a column of <see cref="Basins.Grams"/>.</summary>
 /// <remarks>
-/// The order is that of the solver's blocks: what acts within minutes and is iterated (0–2), carbon (3), the other ions (4–15),
-/// suspended solids (16–30). Nitrogen, phosphorus and sulfur species are counted as their element; alkalinity and pH follow from
+/// The order is that of the solver's blocks: what acts within minutes and is iterated (0–2), carbon (3), the other ions (4–15) with
+/// what is carried along without mass (16–17), suspended solids (20–34). Nitrogen, phosphorus and sulfur species are counted as their element; alkalinity and pH follow from
 /// the ions and are never carried.
 /// </remarks>
 public static class Substance
@@ -56,26 +56,32 @@ public static class Substance
     /// <summary>The last of the dissolved.</summary>
     public const int LastDissolved = IronUnchelated;
 
+    /// <summary>Total residual chlorine, g Cl2: a tag without mass in the ledgers, since its chlorine counts as chloride already.</summary>
+    public const int Chlorine = 16;
+
+    /// <summary>Pesticide that dripped into the water, in g over the mg/L that kills half of the fish: so its mg/L is a share of that.</summary>
+    public const int Pesticide = 17;
+
     /// <summary>First of the five size classes of suspended solids, g dry matter, largest first.</summary>
-    public const int FirstSolidsClass = 16;
+    public const int FirstSolidsClass = 20;
 
     /// <summary>Number of size classes.</summary>
     public const int SolidsClasses = 5;
 
     /// <summary>Degradable volatile solids within the suspended solids, g.</summary>
-    public const int DegradableSolids = 21;
+    public const int DegradableSolids = 25;
 
     /// <summary>First of the nine elements within the suspended solids, in the order of <see cref="Element"/>, g.</summary>
-    public const int FirstSolidsElement = 22;
+    public const int FirstSolidsElement = 26;
 
     /// <summary>Columns of a basin's row, unused ones included.</summary>
-    public const int Columns = 32;
+    public const int Columns = 36;
 
     /// <summary>First column of the ions that are solved together once a step.</summary>
     public const int FirstIon = Nitrate;
 
-    /// <summary>Columns of the ions' block.</summary>
-    public const int IonColumns = 12;
+    /// <summary>Columns of the ions' block, with what is merely carried along, unused ones included.</summary>
+    public const int IonColumns = 16;
 
     /// <summary>Columns of the solids' block, unused ones included.</summary>
     public const int SolidsColumns = 16;

@@ -27,10 +27,19 @@ public static class ParameterLibrary
     {
         using Stream stream = typeof(ParameterLibrary).Assembly.GetManifestResourceStream($"{Prefix}{folder}.{name}.json")
             ?? throw new KeyNotFoundException($"The library has no '{name}' under '{folder}'. It has: {string.Join(", ", Names(folder))}.");
+        return Read(stream, name);
+    }
+
+    /// <summary>Reads one set from a file of the same form: a fish, a crop, a feed of the user's own.</summary>
+    /// <param name="stream">The file.</param>
+    /// <param name="name">The set's name.</param>
+    /// <exception cref="JsonException">It is not a parameter file.</exception>
+    public static ParameterSet Read(Stream stream, string name)
+    {
         ParameterFile file = JsonSerializer.Deserialize(stream, ParameterFileContext.Default.ParameterFile)
-            ?? throw new JsonException($"'{folder}/{name}.json' is empty.");
+            ?? throw new JsonException($"'{name}.json' is empty.");
         return new ParameterSet(name, file.Title, file.Parameters.Select(p => new Parameter(
-            p.Key, p.Value.Value, p.Value.Unit, p.Value.Low, p.Value.High, p.Value.Source, p.Value.Basis, p.Value.About)));
+            p.Key, p.Value.Value, p.Value.Unit, p.Value.Low, p.Value.High, p.Value.Source, p.Value.Basis, p.Value.About)), file.About);
     }
 
     private static IEnumerable<string> ResourceNames(string folder) =>
@@ -39,7 +48,7 @@ public static class ParameterLibrary
 }
 
 /// <summary>A parameter file as it stands on disk.</summary>
-internal sealed record ParameterFile(string Title, Dictionary<string, ParameterEntry> Parameters);
+internal sealed record ParameterFile(string Title, Dictionary<string, ParameterEntry> Parameters, string About = "");
 
 /// <summary>One parameter as it stands on disk.</summary>
 internal sealed record ParameterEntry(double Value, string Unit, double Low, double High, string Source, Basis Basis, string About);

@@ -40,6 +40,8 @@ internal sealed class FindingList
             CropFindings.AddFirst(list);
             list._area = "fish";
             FishFindings.Add(list);
+            list._area = "husbandry";
+            HusbandryFindings.Add(list);
             list._area = "faults";
             FaultFindings.Add(list);
             list._area = "crops";

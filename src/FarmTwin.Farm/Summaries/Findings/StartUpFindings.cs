@@ -17,6 +17,7 @@ internal static class StartUpFindings
         "let the plant loop's ammonium be used up before opening", "more air in the loop that is short of it",
         "change water of the plant loop, or choose supplements without sodium", "find out what the fish died of",
         "let the gates be reached early in a week", "the plan itself holds them back",
+        "change the treated water out of the loop, and treat in quarantine only", "wait until the spray is gone; beneficial insects leave nothing in the water",
     ];
 
     public static void Add(FindingList list)
