@@ -34,6 +34,11 @@ public static class SeasonFiles
         }
 
         Text("energy.csv", SeasonTables.EnergyByMonth(summary));
+        if (summary.Faults.Count > 0)
+        {
+            Text("faults.csv", FaultTable.Of(season));
+        }
+
         if (hourly)
         {
             Text("hours.csv", SeasonTables.Hours(season));
@@ -75,6 +80,7 @@ public static class SeasonFiles
     {
         File.Delete(Path.Combine(folder, "hours.csv"));
         File.Delete(Path.Combine(folder, "alarms.csv"));
+        File.Delete(Path.Combine(folder, "faults.csv"));
         File.Delete(Path.Combine(folder, "figures.json"));
         string plots = Path.Combine(folder, "plots");
         if (!Directory.Exists(plots))

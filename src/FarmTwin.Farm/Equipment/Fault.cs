@@ -1,7 +1,10 @@
 namespace FarmTwin.Farm.Equipment;
 
 /// <summary>One fault: what broke, when, when it was found and mended, and what it did.</summary>
-/// <remarks>What it did is all that happened from its beginning to a few hours after its end: faults at one time share their harm.</remarks>
+/// <remarks>
+/// What it did is all that happened from its beginning to a few hours after its end. Faults at one time share their harm, except that
+/// while the mains are off, and shortly after, all harm is the cut's.
+/// </remarks>
 public sealed class Fault
 {
     /// <summary>The oxygen levels whose times are kept, mg/L: uneasy, gasping, dying.</summary>
@@ -35,6 +38,7 @@ public sealed class Fault
         MinutesTo = new double[basins * OxygenLevels.Length];
         Array.Fill(MinutesTo, double.NaN);
         AnoxicHours = new double[basins];
+        StillHours = new double[basins];
         BadRootHours = new double[basins];
         LongestBadRootHours = new double[basins];
     }
@@ -61,12 +65,11 @@ public sealed class Fault
         LastOxygen = (double[])other.LastOxygen.Clone();
         MinutesTo = (double[])other.MinutesTo.Clone();
         AnoxicHours = (double[])other.AnoxicHours.Clone();
+        StillHours = (double[])other.StillHours.Clone();
         BadRootHours = (double[])other.BadRootHours.Clone();
         LongestBadRootHours = (double[])other.LongestBadRootHours.Clone();
         SpilledLitres = other.SpilledLitres;
         LeakedLitres = other.LeakedLitres;
-        SpilledMark = other.SpilledMark;
-        LeakedMark = other.LeakedMark;
         PlantsAtRisk = other.PlantsAtRisk;
     }
 
@@ -127,6 +130,9 @@ public sealed class Fault
     /// <summary>Hours that a filter's water was without oxygen, by basin.</summary>
     public double[] AnoxicHours { get; }
 
+    /// <summary>Hours that nothing flowed out of a basin.</summary>
+    public double[] StillHours { get; }
+
     /// <summary>Hours on end, to the last look, that a basin was nearly dry or its water without oxygen for roots.</summary>
     public double[] BadRootHours { get; }
 
@@ -142,14 +148,8 @@ public sealed class Fault
     /// <summary>Water over a brim, L.</summary>
     public double SpilledLitres { get; set; }
 
-    /// <summary>Water leaked, L.</summary>
+    /// <summary>Water that its own leak let out, L.</summary>
     public double LeakedLitres { get; set; }
-
-    /// <summary>Water over a brim in the season before it, L.</summary>
-    public double SpilledMark { get; init; }
-
-    /// <summary>Water leaked in the season before it, L.</summary>
-    public double LeakedMark { get; init; }
 
     /// <summary>Most plants that stood dry, drowned or in water without oxygen for longer than roots bear.</summary>
     public double PlantsAtRisk { get; set; }

@@ -23,6 +23,9 @@ public sealed record FaultParameters
     /// <summary>Hours without oxygen after which the water of a bead bed is not to be given back to fish.</summary>
     public required double AnoxicHours { get; init; }
 
+    /// <summary>Hours without flow after which the same holds, whatever the mixed water shows.</summary>
+    public required double StillHours { get; init; }
+
     /// <summary>Oxygen below which roots standing in water begin to fail, mg/L.</summary>
     public required double RootsOxygen { get; init; }
 
@@ -57,6 +60,7 @@ public sealed record FaultParameters
             AftermathHours = set.Get("aftermath", "h"),
             AnoxicOxygen = set.Get("anoxicOxygen", "mg/L"),
             AnoxicHours = set.Get("anoxicTime", "h"),
+            StillHours = set.Get("stillTime", "h"),
             RootsOxygen = set.Get("rootsOxygen", "mg/L"),
             RootsDryShare = set.Get("rootsDryShare", "1"),
             RootsBearHours = set.Get("rootsBear", "h"),

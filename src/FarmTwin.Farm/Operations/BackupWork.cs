@@ -187,7 +187,7 @@ public sealed class BackupWork : FarmWork
 
         BackupState running = state.To(BackupPhase.Running, seconds, state.UsedSeconds) with { Starts = state.Starts + 1 };
         State.Equipment.Backups[i] = running;
-        Log.Add(seconds, "backup starts", _names[i], left / UnitConstants.SecondsPerHour, "h", "so long can it run");
+        Log.Add(seconds, "backup starts", _names[i], left / UnitConstants.SecondsPerHour, "h", "it can run that long");
         Farm.Calendar.Schedule(seconds + (long)Math.Floor(left), FarmPhase.Equipment, (int)FarmEventKind.BackupRunsOut, i, running.Ordinal);
     }
 

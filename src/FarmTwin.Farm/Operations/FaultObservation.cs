@@ -37,6 +37,10 @@ internal static class FaultObservation
         }
     }
 
+    /// <summary>Adds what the fault's own leak let out in a step.</summary>
+    public static void CountLeak(FarmContext farm, Fault fault, double hours) =>
+        fault.LeakedLitres += fault.Kind == FaultKind.Leak ? farm.Network.Leak[fault.Part] * hours : 0;
+
     /// <summary>Adds a step that ends now.</summary>
     public static void Look(FarmContext farm, Fault fault, long seconds, double hours)
     {
@@ -44,6 +48,7 @@ internal static class FaultObservation
         Basins basins = state.Basins;
         for (int b = 0; b < basins.Count; b++)
         {
+            fault.SpilledLitres += farm.Network.Spill[b] * hours;
             fault.Died[b] += farm.Died[b];
             fault.DiedGrams[b] += farm.DiedGrams[b];
             if (basins.Litres[b] <= 0)
@@ -60,15 +65,14 @@ internal static class FaultObservation
             fault.LowestCelsius[b] = Math.Min(fault.LowestCelsius[b], basins.Celsius[b]);
             fault.HighestCarbonDioxide[b] = Math.Max(fault.HighestCarbonDioxide[b], basins.CarbonDioxideMoles[b] * CarbonDioxideMilligramsPerMole);
             fault.HighestUnionizedAmmonia[b] = Math.Max(fault.HighestUnionizedAmmonia[b], unionized);
+            fault.StillHours[b] += farm.Network.Outflow(b) <= 0 ? hours : 0;
             fault.AnoxicHours[b] += oxygen < farm.Parts.Faults.AnoxicOxygen ? hours : 0;
             bool bad = oxygen < farm.Parts.Faults.RootsOxygen
-                || basins.Litres[b] < farm.Parts.Faults.RootsDryShare * farm.Parts.Basins[b].VolumeLitres;
+                || basins.Litres[b] < farm.Parts.Faults.RootsDryShare * farm.Network.NormalLitres[b];
             fault.BadRootHours[b] = bad ? fault.BadRootHours[b] + hours : 0;
             fault.LongestBadRootHours[b] = Math.Max(fault.LongestBadRootHours[b], fault.BadRootHours[b]);
         }
 
-        fault.SpilledLitres = state.Totals.SpilledLitres - fault.SpilledMark;
-        fault.LeakedLitres = state.Totals.LeakedLitres - fault.LeakedMark;
         fault.PlantsAtRisk = Math.Max(fault.PlantsAtRisk, PlantsAtRisk(farm, fault));
     }
 
@@ -102,6 +106,11 @@ internal static class FaultObservation
             }
 
             lane++;
+        }
+
+        for (int bed = 0; bed < farm.State.Growing.Beds.Length; bed++)
+        {
+            plants += fault.BadRootHours[farm.Parts.BedBasin[bed]] > farm.Parts.Faults.RootsBearHours ? farm.State.Growing.Beds[bed].Plants.Plants : 0;
         }
 
         int trough = 0;

@@ -38,11 +38,7 @@ public sealed class FaultWork : FarmWork
 
         FaultEffects.Break(State, planned, kind, part, seconds);
         int number = State.Faults.Count;
-        State.Faults.Add(new Fault(NameOf(planned, kind), kind, part, where, seconds, Parts.Basins.Length)
-        {
-            SpilledMark = State.Totals.SpilledLitres,
-            LeakedMark = State.Totals.LeakedLitres,
-        });
+        State.Faults.Add(new Fault(NameOf(planned, kind), kind, part, where, seconds, Parts.Basins.Length));
         FaultObservation.Begin(Farm, State.Faults[number]);
         Log.Add(seconds, "fault", where, 0, string.Empty, InWords(State.Faults[number]));
         if (planned.RepairAfterHours is { } hours)
@@ -151,10 +147,16 @@ public sealed class FaultWork : FarmWork
     public void Observe(long seconds, double hours)
     {
         _backups.Observe(hours);
-        long aftermath = (long)(Parts.Faults.AftermathHours * UnitConstants.SecondsPerHour);
+        bool cut = State.Faults.Exists(f => f.Kind == FaultKind.Mains && IsFollowed(f, seconds));
         foreach (Fault fault in State.Faults)
         {
-            if (fault.IsOpen || seconds <= fault.MendedSeconds + aftermath)
+            if (!IsFollowed(fault, seconds))
+            {
+                continue;
+            }
+
+            FaultObservation.CountLeak(Farm, fault, hours);
+            if (!cut || fault.Kind == FaultKind.Mains)
             {
                 FaultObservation.Look(Farm, fault, seconds, hours);
             }
@@ -164,10 +166,9 @@ public sealed class FaultWork : FarmWork
     /// <summary>Whether a fault is open, or its harm is still counted.</summary>
     public bool IsFollowed(long seconds)
     {
-        long aftermath = (long)(Parts.Faults.AftermathHours * UnitConstants.SecondsPerHour);
         foreach (Fault fault in State.Faults)
         {
-            if (fault.IsOpen || seconds <= fault.MendedSeconds + aftermath)
+            if (IsFollowed(fault, seconds))
             {
                 return true;
             }
@@ -197,6 +198,9 @@ public sealed class FaultWork : FarmWork
             _ => throw new ArgumentOutOfRangeException(nameof(fault)),
         };
     }
+
+    private bool IsFollowed(Fault fault, long seconds) =>
+        fault.IsOpen || seconds <= fault.MendedSeconds + (long)(Parts.Faults.AftermathHours * UnitConstants.SecondsPerHour);
 
     // What follows when anything has changed: backups take over or stand back, and pumps that stop let their water run back.
     private void Changed(long seconds)
@@ -257,7 +261,12 @@ public sealed class FaultWork : FarmWork
     {
         string name = Parts.Farm.Plan.FirstOrDefault(p => ReferenceEquals(p.Value, planned)).Key
             ?? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{kind}").ToLowerInvariant();
-        int same = State.Faults.Count(f => f.Name == name || f.Name.StartsWith(name + "-", StringComparison.Ordinal));
-        return same == 0 ? name : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}-{same + 1}");
+        string unique = name;
+        for (int copy = 2; State.Faults.Exists(f => f.Name == unique); copy++)
+        {
+            unique = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}-{copy}");
+        }
+
+        return unique;
     }
 }

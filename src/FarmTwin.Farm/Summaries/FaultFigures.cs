@@ -12,6 +12,9 @@ internal static class FaultFigures
     // The oxygen that the smallest backup holds, mg/L, and what a battery and a cylinder give of what is in them (see BackupDescription).
     private const double HeldOxygen = 4;
     private const double SecondsPerMinute = 60;
+
+    // Deaths are expected values: less than this of a fish is none.
+    private const double LeastDeath = 0.005;
     private static readonly BatteryAir Battery = new() { Basins = [], AirShare = 1, PowerWatts = 1, BatteryWattHours = 1 };
     private static readonly OxygenValve Cylinder = new() { Basins = [], GramsPerHour = 1, CylinderKilograms = 1 };
 
@@ -66,10 +69,11 @@ internal static class FaultFigures
             FoundBy = fault.FoundBy,
             MinutesToMended = Minutes(fault, fault.MendedSeconds),
             Tanks = tanks,
-            FishLost = fault.Died.Sum(),
-            FishLostKg = fault.DiedGrams.Sum() / UnitConstants.GramsPerKilogram,
+            FishLost = Dead(fault.Died.Sum()),
+            FishLostKg = Dead(fault.Died.Sum()) > 0 ? fault.DiedGrams.Sum() / UnitConstants.GramsPerKilogram : 0,
             SpilledL = fault.SpilledLitres,
             LeakedL = fault.LeakedLitres,
+            FilterWithoutFlowHours = season.Parts.FilterBasin.Select(b => fault.StillHours[b]).DefaultIfEmpty().Max(),
             FilterWithoutOxygenHours = season.Parts.FilterBasin.Select(b => fault.AnoxicHours[b]).DefaultIfEmpty().Max(),
             PlantsAtRisk = fault.PlantsAtRisk,
             SmallestBackup = Smallest(season, fault),
@@ -89,7 +93,7 @@ internal static class FaultFigures
             fault.HighestCarbonDioxide[b],
             fault.HighestUnionizedAmmonia[b],
             fault.LowestCelsius[b],
-            fault.Died[b]);
+            Dead(fault.Died[b]));
     }
 
     // Air that balances the fish's use at the start against what the diffusers give at the level to be held; what films and solids take
@@ -157,6 +161,8 @@ internal static class FaultFigures
     }
 
     private static double? Minutes(Fault fault, long seconds) => seconds < 0 ? null : (seconds - fault.BeganSeconds) / SecondsPerMinute;
+
+    private static double Dead(double number) => number < LeastDeath ? 0 : number;
 
     private static double? Known(double value) => double.IsFinite(value) ? value : null;
 }

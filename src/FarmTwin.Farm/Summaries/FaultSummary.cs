@@ -1,6 +1,7 @@
 namespace FarmTwin.Farm.Summaries;
 
-/// <summary>One fault of a season: when, how long, what it did. What happened from its beginning to a few hours after its end is put down to it.</summary>
+/// <summary>One fault of a season: when, how long, what it did. What happened from its beginning to a few hours after its end is put down to it;
+/// during a cut of the mains, to the cut alone.</summary>
 public sealed record FaultSummary
 {
     /// <summary>What broke ("Mains", "Pump").</summary>
@@ -38,6 +39,9 @@ public sealed record FaultSummary
 
     /// <summary>Water leaked, L.</summary>
     public required double LeakedL { get; init; }
+
+    /// <summary>Hours that a filter stood without flow, the longest.</summary>
+    public required double FilterWithoutFlowHours { get; init; }
 
     /// <summary>Hours that the worst filter's water was without oxygen.</summary>
     public required double FilterWithoutOxygenHours { get; init; }

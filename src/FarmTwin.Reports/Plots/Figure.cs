@@ -12,7 +12,11 @@ namespace FarmTwin.Reports.Plots;
 /// <param name="Data">Table with its numbers.</param>
 public sealed record Figure(
     string Name, string Title, string Subtitle, string Alternative, DateOnly Start, double LastDay,
-    IReadOnlyList<FigurePanel> Panels, IReadOnlyList<FigureEvent> Events, string Data = "days.csv");
+    IReadOnlyList<FigurePanel> Panels, IReadOnlyList<FigureEvent> Events, string Data = "days.csv")
+{
+    /// <summary>Ticks of the time axis; days with their dates when left out. With them, "days" are the axis's own unit.</summary>
+    public (double[] At, string[] Labels)? Ticks { get; init; }
+}
 
 /// <summary>A panel with its own vertical axis.</summary>
 /// <param name="Axis">Quantity and unit, shown at the axis.</param>

@@ -97,7 +97,7 @@ internal sealed class FigureDrawing
         }
 
         plot.Axes.SetLimits(0, LastDay, low, high);
-        (double[] days, string[] labels) = DayTicks.Of(_figure.Start, LastDay);
+        (double[] days, string[] labels) = _figure.Ticks ?? DayTicks.Of(_figure.Start, LastDay);
         plot.Axes.Bottom.TickGenerator = new NumericManual(days, isLast ? labels : [.. labels.Select(_ => string.Empty)]);
         plot.Axes.Bottom.TickLabelStyle.FontSize = 11.5f;
         plot.Axes.Left.TickLabelStyle.FontSize = 11.5f;

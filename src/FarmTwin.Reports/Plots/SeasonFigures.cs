@@ -10,7 +10,7 @@ public sealed partial class SeasonFigures
 {
     /// <summary>Names of all figures that a season may have.</summary>
     public static readonly IReadOnlyList<string> Names =
-        ["biomass", "nitrate", "yield", "tan-nitrite", "oxygen", "temperature", "ph", "work", "cash", "grades", "microgreens"];
+        ["biomass", "nitrate", "yield", "tan-nitrite", "oxygen", "temperature", "ph", FaultFigure.Name, "work", "cash", "grades", "microgreens"];
 
     private readonly Season _season;
     private readonly SeasonSummary _summary;
@@ -48,6 +48,7 @@ public sealed partial class SeasonFigures
             : [.. new[]
             {
                 figures.Biomass(), figures.Nitrate(), figures.Yield(), figures.Nitrogen(), figures.Oxygen(), figures.Temperature(), figures.Acidity(),
+                FaultFigure.Of(season, summary, bands),
                 BusinessFigures.Work(season, summary, figures.Period, figures._keyDates), BusinessFigures.Cash(season, summary, figures.Period, figures._keyDates),
                 figures.Grades(), figures.Microgreens(),
             }.OfType<Figure>()];

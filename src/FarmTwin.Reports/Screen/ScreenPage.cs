@@ -42,6 +42,7 @@ public sealed class ScreenPage
         page.Solids();
         page.Energy();
         page.Business();
+        page.Faults();
         page.Alarms();
         page.Dates();
         page.Ledgers();
@@ -204,6 +205,30 @@ public sealed class ScreenPage
         string answer = median is null ? string.Empty : $"; answered in {median:0} min (median), {longest:0} at worst";
         string missed = alarms.MissedChores.Count == 0 ? string.Empty : $"; {alarms.MissedChores.Values.Sum()} chores missed";
         Row("Alarms", $"{counts}; {alarms.False} false{answer}{missed}");
+    }
+
+    // The worst first: the page has no room for all.
+    private void Faults()
+    {
+        const int Most = 2;
+        string label = "Faults";
+        foreach ((string name, FaultSummary fault) in _summary.Faults
+            .OrderByDescending(f => f.Value.FishLost).ThenBy(f => f.Value.Tanks.Values.Select(t => t.LowestOxygenMgPerL ?? 0).DefaultIfEmpty(double.PositiveInfinity).Min()).Take(Most))
+        {
+            string lasted = fault.MinutesToMended is not { } minutes ? "still open"
+                : minutes < 48 * 60 ? $"{minutes / 60:0.0} h" : $"{minutes / 60 / 24:0} days";
+            double[] three = [.. fault.Tanks.Values.Where(t => t.MinutesTo3MgPerL is not null).Select(t => t.MinutesTo3MgPerL!.Value)];
+            string oxygen = three.Length > 0 ? $", 3 mg/L after {three.Min():0} min" : string.Empty;
+            string lost = fault.FishLost >= 0.5 ? $", {fault.FishLost:0} fish lost" : string.Empty;
+            string water = fault.SpilledL + fault.LeakedL >= 1 ? $", {Volume(fault.SpilledL + fault.LeakedL)} out of the farm" : string.Empty;
+            Row(label, $"{name} (day {fault.Day:0}): {lasted}{oxygen}{lost}{water}");
+            label = string.Empty;
+        }
+
+        if (_summary.Faults.Count > 0 && _summary.Backups.Count > 0)
+        {
+            Row("Backups", "ran " + string.Join(", ", _summary.Backups.Select(b => $"{b.Key} {b.Value.RanHours:0.0} of {b.Value.FullHours:0.0} h")));
+        }
     }
 
     private void Dates()

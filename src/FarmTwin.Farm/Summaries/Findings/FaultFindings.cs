@@ -73,10 +73,12 @@ internal static class FaultFindings
 
     private static void Filter(FindingList list, string name, FaultSummary fault)
     {
-        if (fault.FilterWithoutOxygenHours >= list.Season.Parts.Faults.AnoxicHours)
+        FaultParameters parameters = list.Season.Parts.Faults;
+        if (fault.FilterWithoutOxygenHours >= parameters.AnoxicHours || fault.FilterWithoutFlowHours >= parameters.StillHours)
         {
-            list.Add(88, $"During '{name}' the filter's water was without oxygen for {fault.FilterWithoutOxygenHours:0.0} h: its bed rots and may hold hydrogen sulphide, "
-                + "which kills fish at micrograms a litre. Drain the bed to the sludge tank before its pump runs again, air the house, and keep your face away from it.");
+            list.Add(88, $"During '{name}' the filter stood without flow for {fault.FilterWithoutFlowHours:0.0} h and its water was without oxygen for "
+                + $"{fault.FilterWithoutOxygenHours:0.0} h: inside the bed it is without sooner, rots, and may hold hydrogen sulphide, which kills fish at micrograms a litre. "
+                + "Drain the bed to the sludge tank before its pump runs again, air the house first, and keep your face away from it.");
         }
     }
 
