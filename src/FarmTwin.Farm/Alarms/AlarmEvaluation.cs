@@ -249,9 +249,10 @@ internal sealed class AlarmEvaluation
 
     private bool AnyFish()
     {
-        foreach (List<Fish.Cohort> cohorts in _farm.State.Cohorts)
+        // Fish in quarantine do not live in the water that is watched.
+        for (int b = 0; b < _farm.State.Cohorts.Length; b++)
         {
-            if (cohorts.Count > 0)
+            if (_farm.State.Cohorts[b].Count > 0 && _farm.Parts.Basins[b].Use != Description.BasinUse.Quarantine)
             {
                 return true;
             }
