@@ -7,7 +7,9 @@ namespace FarmTwin.Farm.Tests.Climate;
 public sealed class Fao56Tests
 {
     [Fact]
-    public void The_worked_examples_of_FAO_56_are_met()
+    public void The_worked_examples_of_FAO_56_are_met() => ClimateTable.Check("climate-fao56-examples", Examples());
+
+    internal static Dictionary<string, double> Examples()
     {
         double pressure18 = PressureKilopascal(100);
         double gamma18 = Gamma(pressure18);
@@ -32,7 +34,7 @@ public sealed class Fao56Tests
         double extra10 = SolarGeometry.ExtraterrestrialDaily(135, latitude10);
         double longwave11 = Evapotranspiration.NetLongwaveDaily(25.1, 19.1, 2.1, 14.5 / 18.8);
 
-        ClimateTable.Check("climate-fao56-examples", new Dictionary<string, double>
+        return new Dictionary<string, double>
         {
             ["example 2 pressure kPa"] = PressureKilopascal(1800),
             ["example 2 gamma kPa/K"] = Gamma(PressureKilopascal(1800)),
@@ -80,7 +82,7 @@ public sealed class Fao56Tests
             ["example 19 soil heat MJ/m2h"] = soil19,
             ["example 19 evapotranspiration mm/h"] =
                 Evapotranspiration.HourlyMillimetres(38, net19, soil19, 3.3, vapour19, Gamma(PressureKilopascal(8))),
-        });
+        };
     }
 
     [Fact]

@@ -8,7 +8,12 @@ public sealed class LightTests
     [Fact]
     public void Photons_follow_the_published_conversions()
     {
-        ClimateTable.Check("climate-light", new Dictionary<string, double>
+        ClimateTable.Check("climate-light", Conversions());
+        Assert.Equal(500, Par.RadiationFromPpfd(Par.PpfdFromRadiation(500, 0.45), 0.45), 10);
+    }
+
+    internal static Dictionary<string, double> Conversions() =>
+        new()
         {
             ["500 W/m2 at 0.5 and 4.6 to PPFD"] = Par.PpfdFromRadiation(500, 0.5) * 4.6 / Par.MicromolesPerJoule,
             ["500 W/m2 at default to PPFD"] = Par.PpfdFromRadiation(500, ClimateLibrary.Parameters.ParShare),
@@ -16,9 +21,7 @@ public sealed class LightTests
             ["PPFD 600 for 16 h mol/m2"] = Par.LightIntegral(600, 16),
             ["PPFD 1000 for 16 h mol/m2"] = Par.LightIntegral(1000, 16),
             ["PPFD 200 for 12 h mol/m2"] = Par.LightIntegral(200, 12),
-        });
-        Assert.Equal(500, Par.RadiationFromPpfd(Par.PpfdFromRadiation(500, 0.45), 0.45), 10);
-    }
+        };
 
     [Fact]
     public void A_travelling_lamp_gives_the_worked_figures()

@@ -7,13 +7,20 @@ public sealed class MachineTests
     [Fact]
     public void A_counterflow_exchanger_follows_the_textbook()
     {
+        Dictionary<string, double> computed = Exchanger();
+        ClimateTable.Check("climate-heat-exchanger", computed);
+        Assert.Equal(computed["duty W"] / computed["log mean difference K"], computed["conductance W/K"], 6);
+    }
+
+    internal static Dictionary<string, double> Exchanger()
+    {
         double oil = 0.1 * 2131;
         double water = 0.2 * 4178;
         double duty = oil * 40;
         double outlet = 30 + (duty / water);
         double effectiveness = duty / (oil * 70);
         double units = HeatExchanger.CounterflowTransferUnits(effectiveness, oil / water);
-        ClimateTable.Check("climate-heat-exchanger", new Dictionary<string, double>
+        return new Dictionary<string, double>
         {
             ["duty W"] = duty,
             ["water outlet C"] = outlet,
@@ -21,8 +28,7 @@ public sealed class MachineTests
             ["effectiveness"] = HeatExchanger.CounterflowEffectiveness(units, oil / water),
             ["transfer units"] = units,
             ["conductance W/K"] = units * oil,
-        });
-        Assert.Equal(duty / HeatExchanger.LogMeanDifference(100 - outlet, 30), units * oil, 6);
+        };
     }
 
     [Fact]
@@ -40,14 +46,29 @@ public sealed class MachineTests
     [Fact]
     public void Fuels_give_the_published_heat_carbon_and_cost()
     {
+        Dictionary<string, double> computed = Fuels();
+        ClimateTable.Check("climate-fuels", computed);
+
+        // The shipped propane, by the code's table of properties: 91,502 Btu/gal.
         FuelProperties shipped = ClimateLibrary.Fuel("propane");
+        double stoichiometric = computed["stoichiometric carbon dioxide kg/gal"];
+        Assert.Equal("gal", shipped.SaleUnit);
+        Assert.Equal(91502 * UnitConstants.JoulesPerBtu / 1e6, shipped.HeatMegajoulesPerUnit, 0.01);
+        Assert.Equal(stoichiometric, shipped.CarbonDioxideKilogramsPerUnit, 0.005 * stoichiometric);
+        Assert.Equal("kWh", ClimateLibrary.Fuel("electricity").SaleUnit);
+        Assert.Equal("therm", ClimateLibrary.Fuel("natural-gas").SaleUnit);
+        Assert.Equal(HeatPump.CoefficientOfPerformance(28), ClimateLibrary.Fuel("electricity-heat-pump").WaterHeaterEfficiency, 0.05);
+    }
+
+    internal static Dictionary<string, double> Fuels()
+    {
         var propane = new FuelProperties("gal", 91500 * UnitConstants.JoulesPerBtu / 1e6, 0.091 * 62.87, 0.9, 0.9);
         var power = new FuelProperties("kWh", 3413 * UnitConstants.JoulesPerBtu / 1e6, 0, 1, 1);
         double stoichiometric = 4.20 * 0.45359237 * 3
             * (UnitConstants.AtomicWeight.Carbon + (2 * UnitConstants.AtomicWeight.Oxygen))
             / ((3 * UnitConstants.AtomicWeight.Carbon) + (8 * UnitConstants.AtomicWeight.Hydrogen));
         double million = FuelProperties.MegajoulesPerMillionBtu;
-        ClimateTable.Check("climate-fuels", new Dictionary<string, double>
+        return new Dictionary<string, double>
         {
             ["carbon dioxide kg/gal"] = propane.CarbonDioxideKilograms(1),
             ["stoichiometric carbon dioxide kg/gal"] = stoichiometric,
@@ -60,15 +81,7 @@ public sealed class MachineTests
             ["propane per million Btu $"] = 1.50 * propane.UnitsFor(million, 1),
             ["kilowatt hours per million Btu"] = power.UnitsFor(million, 1),
             ["electricity per million Btu $"] = 0.08 * power.UnitsFor(million, 1),
-        });
-
-        // The shipped propane, by the code's table of properties: 91,502 Btu/gal.
-        Assert.Equal("gal", shipped.SaleUnit);
-        Assert.Equal(91502 * UnitConstants.JoulesPerBtu / 1e6, shipped.HeatMegajoulesPerUnit, 0.01);
-        Assert.Equal(stoichiometric, shipped.CarbonDioxideKilogramsPerUnit, 0.005 * stoichiometric);
-        Assert.Equal("kWh", ClimateLibrary.Fuel("electricity").SaleUnit);
-        Assert.Equal("therm", ClimateLibrary.Fuel("natural-gas").SaleUnit);
-        Assert.Equal(HeatPump.CoefficientOfPerformance(28), ClimateLibrary.Fuel("electricity-heat-pump").WaterHeaterEfficiency, 0.05);
+        };
     }
 
     [Fact]

@@ -7,12 +7,14 @@ public sealed class MoistAirTests
     private const double Standard = 101.325;
 
     [Fact]
-    public void Moist_air_follows_the_handbook_example_and_the_recomputed_cases()
+    public void Moist_air_follows_the_handbook_example_and_the_recomputed_cases() => ClimateTable.Check("climate-moist-air", Handbook());
+
+    internal static Dictionary<string, double> Handbook()
     {
         double ratio = Psychrometrics.HumidityRatioFromThermodynamicWetBulb(40, 20, Standard);
         double vapour = Psychrometrics.VapourPressureFromRatio(ratio, Standard);
         double wetBulb = Psychrometrics.WetBulb(35, 0.4 * Psychrometrics.SaturationPressureKilopascal(35), Standard);
-        ClimateTable.Check("climate-moist-air", new Dictionary<string, double>
+        return new Dictionary<string, double>
         {
             ["example 1 humidity ratio kg/kg"] = ratio,
             ["handbook formula humidity ratio kg/kg"] = ratio,
@@ -24,7 +26,7 @@ public sealed class MoistAirTests
             ["sky longwave W/m2"] = SkyLongwave.WattsPerSquareMetre(20, 10, 0),
             ["wet bulb of 35 C 40 % C"] = wetBulb,
             ["air behind pad C"] = EvaporativePad.LeavingCelsius(35, wetBulb, 0.8),
-        });
+        };
     }
 
     [Fact]

@@ -6,13 +6,15 @@ namespace FarmTwin.Farm.Tests.Climate;
 public sealed class SunTests
 {
     [Fact]
-    public void Sun_positions_follow_the_tester_and_the_textbook()
+    public void Sun_positions_follow_the_tester_and_the_textbook() => ClimateTable.Check("climate-sun-positions", Positions());
+
+    internal static Dictionary<string, double> Positions()
     {
         const int TesterDay = 290;
         (double sunrise, double sunset) = SunClock.SunriseSunset(TesterDay, 39.742476, -105.1786, -7);
         double clock = 12 + (30.5 / 60);
         double midday = 10.5 - SolarGeometry.SeasonalCorrectionHours(105);
-        ClimateTable.Check("climate-sun-positions", new Dictionary<string, double>
+        return new Dictionary<string, double>
         {
             ["tester sunrise h"] = sunrise,
             ["tester sunset h"] = sunset,
@@ -22,7 +24,7 @@ public sealed class SunTests
             ["Madison solar time h"] = 12 + (12 / Math.PI * SolarGeometry.HourAngle(34, -89.4, -6, 10.5)),
             ["43 N 15 April daily MJ/m2"] = SolarGeometry.ExtraterrestrialDaily(105, 43),
             ["43 N 15 April hour 10 to 11 MJ/m2"] = SolarGeometry.ExtraterrestrialPeriod(105, 43, 0, 0, midday, 1),
-        });
+        };
     }
 
     [Fact]

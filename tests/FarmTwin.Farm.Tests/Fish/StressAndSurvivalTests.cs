@@ -43,13 +43,13 @@ public class StressAndSurvivalTests
         double worse = Conversion(low) / Conversion(FishLibrary.Clean(28));
         Assert.InRange(worse, 2, 5);
         Assert.Equal(3.3, worse, 0.15);
+    }
 
-        static double Conversion(FishWater water)
-        {
-            var tank = new ConstantTank(Nile, water, 1, 8.1);
-            tank.Run(7);
-            return tank.FeedConversion;
-        }
+    internal static double Conversion(FishWater water)
+    {
+        var tank = new ConstantTank(Nile, water, 1, 8.1);
+        tank.Run(7);
+        return tank.FeedConversion;
     }
 
     [Fact]
@@ -182,7 +182,7 @@ public class StressAndSurvivalTests
         Assert.Equal(1000, once.DiedNumber + once.Number, 1e-9);
     }
 
-    private static double Dead(FishWater water, double grams, double hours, FishParameters? parameters = null)
+    internal static double Dead(FishWater water, double grams, double hours, FishParameters? parameters = null)
     {
         var cohort = new Cohort("c", 0, 1, grams, 0.1, 0);
         return Survival.ExpectedDeaths(cohort, parameters ?? Nile, hours, water);

@@ -112,12 +112,13 @@ public class UviCohortTests
         Assert.Equal(38, Nursery(FishLibrary.Nile, 2.07, 70), 0.5);
         Assert.Equal(664, Nursery(FishLibrary.Nile, 50, 168), 1.5);
 
-        static double Nursery(FishParameters parameters, double grams, int days)
-        {
-            var tank = new ConstantTank(parameters, FishLibrary.Clean(27.5), 1, grams);
-            tank.Run(days);
-            return tank.Cohort.MeanGrams;
-        }
+    }
+
+    internal static double Nursery(FishParameters parameters, double grams, int days)
+    {
+        var tank = new ConstantTank(parameters, FishLibrary.Clean(27.5), 1, grams);
+        tank.Run(days);
+        return tank.Cohort.MeanGrams;
     }
 
     [Fact]
@@ -135,9 +136,8 @@ public class UviCohortTests
     [Fact]
     public void A_stagger_steadies_the_feed()
     {
-        ConstantTank tank = Run(FishLibrary.Nile, Row("nile"));
-        double[] one = [.. tank.FedByDay.Select(f => f * 7.8 / 1000)];
-        double[] staggered = [.. Enumerable.Range(0, 42).Select(d => one[d] + one[d + 42] + one[d + 84] + one[d + 126])];
+        double[] one = FedOneTank();
+        double[] staggered = Staggered(one);
         Assert.Equal(14.5, staggered.Min(), 14.5 * 0.02);
         Assert.Equal(20.7, staggered.Max(), 20.7 * 0.02);
         Assert.Equal(17.5, staggered.Average(), 17.5 * 0.02);
@@ -149,7 +149,13 @@ public class UviCohortTests
         Assert.Equal(81.4, staggered.Average() * 1000 / 214, 81.4 * 0.05);
     }
 
-    private static ConstantTank Run(FishParameters parameters, IReadOnlyDictionary<string, string> row)
+    /// <summary>Feed of one tank of 7.8 m³ by the day of its cycle, kg/d.</summary>
+    internal static double[] FedOneTank() => [.. Run(FishLibrary.Nile, Row("nile")).FedByDay.Select(f => f * 7.8 / 1000)];
+
+    /// <summary>Feed of four such tanks, stocked six weeks apart, kg/d.</summary>
+    internal static double[] Staggered(double[] one) => [.. Enumerable.Range(0, 42).Select(d => one[d] + one[d + 42] + one[d + 84] + one[d + 126])];
+
+    internal static ConstantTank Run(FishParameters parameters, IReadOnlyDictionary<string, string> row)
     {
         int days = (int)Number(row, "days");
         var tank = new ConstantTank(
@@ -161,6 +167,6 @@ public class UviCohortTests
         return tank;
     }
 
-    private static IReadOnlyDictionary<string, string> Row(string species) =>
+    internal static IReadOnlyDictionary<string, string> Row(string species) =>
         Read("fish-uvi-cohorts").Rows.Single(r => r["species"] == species);
 }

@@ -20,31 +20,40 @@ public sealed class FruitingTests
     [Fact]
     public void Calibrated_cucumber_in_the_tropics_is_picked_from_day_21()
     {
-        // The transplants' nursery is not described: assumed shaded and at 24/20 °C.
-        FruitingStand stand = new FruitingStand(NoHeat(Cucumber), Crops.Research, 8).Raise(14, 15, 24, 20)
-            .Run(42, Crops.Day(Cucumber, 36, 12, 29, 25));
+        FruitingStand stand = TropicalCucumber();
         InBand("uvi_cucumber_first_pick", stand.FirstPickDay);
         InBand("uvi_cucumber_yield", stand.PickedKilogramsPerSquareMetre);
     }
 
+    // The transplants' nursery is not described: assumed shaded and at 24/20 °C.
+    internal static FruitingStand TropicalCucumber() =>
+        new FruitingStand(NoHeat(Cucumber), Crops.Research, 8).Raise(14, 15, 24, 20).Run(42, Crops.Day(Cucumber, 36, 12, 29, 25));
+
     [Fact]
     public void A_kilogram_of_tomatoes_takes_the_nitrogen_phosphorus_and_potassium_that_was_measured()
     {
-        // Assumed for a research house in a Swiss summer: 27 mol of light a day, 24/18 °C. The stand is old enough to bear in full.
-        FruitingStand stand = new FruitingStand(NoHeat(Tomato), Crops.Research, 2.5).Raise(42).Run(120, Crops.Day(Tomato, 27, 16, 24, 18));
-        double dry = stand.PickedDryGrams;
-        ElementGrams before = stand.Picked;
-        stand.Run(67, Crops.Day(Tomato, 27, 16, 24, 18));
-        double fresh = Tomato.Fruit!.FreshGrams(stand.PickedDryGrams - dry) / 1000;
-        ElementGrams taken = stand.Picked - before;
+        (ElementGrams taken, double fresh) = SwissTomato();
         InBand("graber_junge_nitrogen", taken.Nitrogen / fresh);
         InBand("graber_junge_phosphorus", taken.Phosphorus / fresh);
         InBand("graber_junge_potassium", taken.Potassium / fresh);
         InBand("graber_junge_fruit_nitrogen", taken.Nitrogen / 67);
     }
 
+    /// <summary>Elements in the fruit of 67 d from a square metre, and its fresh mass, kg.</summary>
+    internal static (ElementGrams Taken, double FreshKilograms) SwissTomato()
+    {
+        // Assumed for a research house in a Swiss summer: 27 mol of light a day, 24/18 °C. The stand is old enough to bear in full.
+        FruitingStand stand = new FruitingStand(NoHeat(Tomato), Crops.Research, 2.5).Raise(42).Run(120, Crops.Day(Tomato, 27, 16, 24, 18));
+        double dry = stand.PickedDryGrams;
+        ElementGrams before = stand.Picked;
+        stand.Run(67, Crops.Day(Tomato, 27, 16, 24, 18));
+        return (stand.Picked - before, Tomato.Fruit!.FreshGrams(stand.PickedDryGrams - dry) / 1000);
+    }
+
     [Fact]
-    public void A_season_of_tomatoes_yields_within_the_published_span()
+    public void A_season_of_tomatoes_yields_within_the_published_span() => InBand("suhl_yield", BerlinTomato());
+
+    internal static double BerlinTomato()
     {
         // Assumed for Berlin, February to October: 15 mol of light a day on average inside a glass house, 22/18 °C, picking over 197 d.
         FruitingStand stand = new FruitingStand(Tomato, Crops.Research, 2.5).Raise(45);
@@ -54,7 +63,7 @@ public sealed class FruitingTests
             stand.Run(1, day);
         }
 
-        InBand("suhl_yield", stand.Run(197, day).PickedKilogramsPerSquareMetre);
+        return stand.Run(197, day).PickedKilogramsPerSquareMetre;
     }
 
     [Fact]

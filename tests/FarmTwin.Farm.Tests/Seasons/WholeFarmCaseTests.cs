@@ -16,7 +16,7 @@ public class WholeFarmCaseTests(ITestOutputHelper output)
     /// About Licamele (2009): 105 kg of tilapia on 2.1 kg/d of feed with 59.7 g N/kg over 21.6 m² of lettuce, coupled throughout,
     /// solids kept out of the water for good, a mature filter, alkalinity held with sodium bicarbonate.
     /// </summary>
-    private static FarmDescription HeavilyFed(double feedKilogramsPerDay, params string[] supplements)
+    internal static FarmDescription HeavilyFed(double feedKilogramsPerDay, params string[] supplements)
     {
         StockingDescription stock = Farm.Stocking["first"] with
         {
@@ -57,14 +57,23 @@ public class WholeFarmCaseTests(ITestOutputHelper output)
         };
     }
 
+    private const int LastDays = 30;
+
+    private static readonly Lazy<Season> Licamele = new(() => Farms.Run(HeavilyFed(2.1, "iron", "potassium", "phosphorus", "magnesium"), 90));
+
+    private static double FeedNitrogen => Farms.Days(Licamele.Value, "feed_kg")[^LastDays..].Sum() * 59.7;
+
+    /// <summary>Nitrogen that the plants of that farm take up over its feed's.</summary>
+    internal static double PlantShareOfFeed => Farms.Days(Licamele.Value, "plant_uptake_gN")[^LastDays..].Sum() / FeedNitrogen;
+
     [Fact]
     public void At_a_feed_ratio_near_a_hundred_the_plants_take_a_few_percent_and_nitrate_climbs()
     {
         // Licamele (2009, PhD thesis, University of Arizona; second hand): heads of 4.36 g dry matter, 3.38-5.22 % N: 2-3 % of feed N.
-        Season season = Farms.Run(HeavilyFed(2.1, "iron", "potassium", "phosphorus", "magnesium"), 90);
-        const int last = 30;
-        double feedNitrogen = Farms.Days(season, "feed_kg")[^last..].Sum() * 59.7;
-        double plants = Farms.Days(season, "plant_uptake_gN")[^last..].Sum();
+        Season season = Licamele.Value;
+        const int last = LastDays;
+        double feedNitrogen = FeedNitrogen;
+        double plants = PlantShareOfFeed * feedNitrogen;
         double[] nitrate = Farms.Days(season, "nitrate_plant_loop_mgN_per_L");
         double slope = (nitrate[^1] - nitrate[^last]) / (last - 1);
         output.WriteLine($"feed {Farms.Days(season, "feed_kg")[^last..].Average():0.00} kg/d, {feedNitrogen / last:0.0} g N/d; plants {plants / last:0.0} g N/d, "
@@ -82,11 +91,16 @@ public class WholeFarmCaseTests(ITestOutputHelper output)
     public void Plants_saturate_more_feed_puts_hardly_more_nitrogen_into_them()
     {
         // Graber & Junge (2009, Desalination 246:147-156): removal by plants stays while feed nitrogen is many times what they take.
-        double half = Farms.Run(HeavilyFed(1.0, "iron", "potassium", "phosphorus", "magnesium"), 75).State.Totals.PlantNitrogenGrams;
-        double full = Farms.Run(HeavilyFed(2.0, "iron", "potassium", "phosphorus", "magnesium"), 75).State.Totals.PlantNitrogenGrams;
-        output.WriteLine($"plants {half:0} g N at 1 kg/d, {full:0} g N at 2 kg/d");
-        Assert.InRange(full / half, 0.9, 1.1);
+        double ratio = UptakeAtTwiceTheFeed();
+        output.WriteLine($"plants take {ratio:0.000} times as much at twice the feed");
+        Assert.InRange(ratio, 0.9, 1.1);
     }
+
+    /// <summary>Nitrogen that plants take up at 2 kg of feed a day over that at 1 kg.</summary>
+    internal static double UptakeAtTwiceTheFeed() => Uptake(2) / Uptake(1);
+
+    private static double Uptake(double feedKilogramsPerDay) =>
+        Farms.Run(HeavilyFed(feedKilogramsPerDay, "iron", "potassium", "phosphorus", "magnesium"), 75).State.Totals.PlantNitrogenGrams;
 
     [Fact]
     public void Lettuce_on_feed_alone_yields_least_and_with_all_supplements_most()
@@ -113,6 +127,17 @@ public class WholeFarmCaseTests(ITestOutputHelper output)
     {
         // Own calculation: 0.3 kg/d of 40 % protein, 55 % of its nitrogen dissolved, in 2.7 m3: 10.56 g N/d, 3.91 mg N/L a day. The twin
         // reckons the dissolved share itself, here 0.45-0.65 by fish size, digestion and what leaches before the daily wash.
+        (double perLitreDay, double offered, double[] nitrate) = SmallLoop();
+        output.WriteLine($"feed {offered:0} g/d; dissolved nitrogen rises {perLitreDay:0.00} mg N/L a day, share {perLitreDay * 2.7 / (offered * 0.064):0.00} of feed N; nitrate rises {(nitrate[^1] - nitrate[5]) / 19:0.00}");
+        Assert.Equal(300, offered, 3.0);
+        double sum = Published("small_loop_rise_milligrams_nitrogen_per_litre_day").Low;
+        Assert.InRange(perLitreDay, sum * 0.45 / 0.55, sum * 0.65 / 0.55);
+        Assert.InRange((nitrate[^1] - nitrate[5]) / 19, sum * 0.45 / 0.55, sum * 0.65 / 0.55);
+    }
+
+    /// <summary>Rise of dissolved nitrogen, mg/(L d); feed, g/d; nitrate by day, mg N/L.</summary>
+    internal static (double Rise, double Feed, double[] Nitrate) SmallLoop()
+    {
         FarmDescription small = Farm with
         {
             Basins = Farm.Basins.Where(b => b.Key is "tank-1" or "filter" or "fish-sump" or "holding").ToDictionary()
@@ -148,14 +173,7 @@ public class WholeFarmCaseTests(ITestOutputHelper output)
         double before = DissolvedNitrogen(season);
         double fed = season.State.Totals.FeedGrams;
         season.AdvanceToEnd();
-        double perLitreDay = (DissolvedNitrogen(season) - before) * 1000 / 2700 / 20;
-        double offered = (season.State.Totals.FeedGrams - fed) / 20;
-        double[] nitrate = Farms.Days(season, "nitrate_fish_loop_mgN_per_L");
-        output.WriteLine($"feed {offered:0} g/d; dissolved nitrogen rises {perLitreDay:0.00} mg N/L a day, share {perLitreDay * 2.7 / (offered * 0.064):0.00} of feed N; nitrate rises {(nitrate[^1] - nitrate[5]) / 19:0.00}");
-        Assert.Equal(300, offered, 3.0);
-        double sum = Published("small_loop_rise_milligrams_nitrogen_per_litre_day").Low;
-        Assert.InRange(perLitreDay, sum * 0.45 / 0.55, sum * 0.65 / 0.55);
-        Assert.InRange((nitrate[^1] - nitrate[5]) / 19, sum * 0.45 / 0.55, sum * 0.65 / 0.55);
+        return ((DissolvedNitrogen(season) - before) * 1000 / 2700 / 20, (season.State.Totals.FeedGrams - fed) / 20, Farms.Days(season, "nitrate_fish_loop_mgN_per_L"));
     }
 
     internal static (double Low, double High) Published(string name)

@@ -1,5 +1,7 @@
+using FarmTwin.Engine;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Summaries;
 using FarmTwin.Farm.Water;
 using FarmTwin.Scenarios.Library;
 
@@ -19,8 +21,9 @@ internal static class ShippedScenarios
 
     public static Scenario<FarmDescription> Read(string path) => ScenarioReader.Read<FarmDescription>(path);
 
-    /// <summary>Runs a farm some days; everything in its water must be a number and not negative.</summary>
-    public static void RunSanely(FarmDescription farm, double days)
+    /// <summary>Runs a farm some days; its water, its record, its events and its summary must hold numbers where numbers are due.</summary>
+    /// <returns>The columns of the days that hold no number on some day.</returns>
+    public static IReadOnlyList<string> RunSanely(FarmDescription farm, double days)
     {
         var season = new Season(farm with { LengthDays = days }, ShippedLibrary.Library, 1);
         season.AdvanceToEnd();
@@ -34,7 +37,18 @@ internal static class ShippedScenarios
         {
             Assert.True(double.IsFinite(basins.Celsius[b]) && double.IsFinite(basins.PH[b]) && basins.Litres[b] >= 0, season.Parts.BasinNames[b]);
         }
+
+        Assert.All(season.Log.Events, e => Assert.True(double.IsFinite(e.Amount) && IsSaid(e.Note), e.ToString()));
+        SeasonSummary summary = SeasonSummary.Of(season, ShippedLibrary.Library, "test");
+        Assert.All(summary.Ledgers, l => Assert.True(Math.Abs(l.Value.Closure) < 1e-9, $"the ledger of {l.Key} closes to {l.Value.Closure}"));
+        Assert.All(summary.Findings, f => Assert.True(IsSaid(f), f));
+        Recorder record = season.Record.Days;
+        Assert.All(Enumerable.Range(0, record.Columns.Length), c => Assert.DoesNotContain(record.Column(c), double.IsInfinity));
+        return [.. Enumerable.Range(0, record.Columns.Length).Where(c => record.Column(c).Any(double.IsNaN)).Select(c => record.Columns[c].Name)];
     }
+
+    private static bool IsSaid(string sentence) =>
+        !sentence.Contains("NaN", StringComparison.Ordinal) && !sentence.Contains('∞') && !sentence.Contains("Infinity", StringComparison.Ordinal);
 
     private static string FindRoot()
     {
