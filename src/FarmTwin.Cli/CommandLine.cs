@@ -38,8 +38,8 @@ public static class CommandLine
             config.AddCommand<RunCommand>("run").WithDescription("Runs one season: a page on the screen, files in a folder.")
                 .WithExample("run", "scenarios/first-season.json").WithExample("run", "scenarios/first-season.json", "--days", "90", "--units", "us");
             config.AddCommand<CheckCommand>("check")
-                .WithDescription("Reads a scenario and says whether it is readable. The design sheet (turnover, heads, supply against demand) comes in a later version.")
-                .WithExample("check", "scenarios/first-season.json", "--resolved");
+                .WithDescription("Reads a scenario and prints its design sheet: each figure with its band, source and verdict. No season is run.")
+                .WithExample("check", "scenarios/first-season.json").WithExample("check", "scenarios/first-season.json", "--resolved");
             config.AddCommand<SchemaCommand>("schema").WithDescription("Prints the JSON Schema of scenario files.");
             config.AddCommand<ExplainCommand>("explain").WithDescription("Says what an input or a parameter is: value, unit, range and source.")
                 .WithExample("explain", "washEvery").WithExample("explain", "fish/nile-tilapia");

@@ -166,6 +166,18 @@ public sealed record PipeDescription
     /// <summary>Whether a check valve keeps it from running back.</summary>
     [Input("checkValve", "Whether a check valve keeps the water from running back")]
     public bool CheckValve { get; init; }
+
+    /// <summary>Length, m; the design sheet reckons the head from it.</summary>
+    [Input("length", "Length of the pipe; with its bore and lift the design sheet reckons the head", Unit = "m", Low = 0, High = 1000)]
+    public double? LengthMetres { get; init; }
+
+    /// <summary>Inner diameter, m.</summary>
+    [Input("bore", "Inner diameter of the pipe", Unit = "m", Low = 0.003, High = 2)]
+    public double? BoreMetres { get; init; }
+
+    /// <summary>Height from the water it is drawn from to where it leaves the pipe, m.</summary>
+    [Input("lift", "Height from the water that it is drawn from to where it leaves the pipe, or to the water that it enters", Unit = "m", Low = 0, High = 100)]
+    public double? LiftMetres { get; init; }
 }
 
 /// <summary>A valve on one or more pipes.</summary>

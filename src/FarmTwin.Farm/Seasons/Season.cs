@@ -91,6 +91,12 @@ public sealed class Season
     /// <summary>Weather of the season.</summary>
     public SeasonWeather Weather => _day.House.Weather;
 
+    /// <summary>The house with its losses.</summary>
+    public HouseAirBalance House => _day.House.House;
+
+    /// <summary>The pipes and their flows. Look, do not touch.</summary>
+    public FlowNetwork Network => _farm.Network;
+
     /// <summary>Runs to a time, inclusive of the events at it.</summary>
     /// <param name="untilSeconds">Seconds from the midnight of day 0, not before now.</param>
     public void Advance(long untilSeconds) => _simulation.RunTo(untilSeconds);

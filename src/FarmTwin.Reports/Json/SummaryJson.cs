@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using FarmTwin.Farm.DesignSheet;
 using FarmTwin.Farm.Summaries;
 using FarmTwin.Reports.Plots;
 
@@ -16,7 +17,7 @@ public static class SummaryJson
         WriteIndented = true,
         NewLine = "\n",
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        Converters = { new SignificantDigits(), new LedgerInFull() },
+        Converters = { new SignificantDigits(), new LedgerInFull(), new JsonStringEnumConverter<Verdict>(JsonNamingPolicy.CamelCase) },
     });
 
     /// <summary>The summary as text, ending with a line feed.</summary>
@@ -24,6 +25,9 @@ public static class SummaryJson
 
     /// <summary>The list of figures as text, ending with a line feed.</summary>
     public static string Write(IReadOnlyList<FigureEntry> figures) => JsonSerializer.Serialize(figures, Context.IReadOnlyListFigureEntry) + "\n";
+
+    /// <summary>The design sheet as text, ending with a line feed; what is never reached has no value.</summary>
+    public static string Write(Sheet sheet) => JsonSerializer.Serialize(sheet, Context.Sheet) + "\n";
 
     private sealed class SignificantDigits : JsonConverter<double>
     {
@@ -81,4 +85,5 @@ public static class SummaryJson
 /// <summary>The shapes that are written.</summary>
 [JsonSerializable(typeof(SeasonSummary))]
 [JsonSerializable(typeof(IReadOnlyList<FigureEntry>))]
+[JsonSerializable(typeof(Sheet))]
 internal sealed partial class SummaryJsonContext : JsonSerializerContext;

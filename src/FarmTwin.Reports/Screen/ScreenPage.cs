@@ -12,10 +12,13 @@ public sealed class ScreenPage
     /// <summary>Lines of the page.</summary>
     public const int Height = 40;
 
+    internal const double KilogramsPerPound = 0.45359237;
+    internal const double MetresPerFoot = 0.3048;
+
     private const int LabelWidth = 9;
     private const double LargestClosure = 1e-9;
-    private const double PoundsPerKilogram = 1 / 0.45359237;
-    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
+    private const double PoundsPerKilogram = 1 / KilogramsPerPound;
+    private const double SquareMetresPerSquareFoot = MetresPerFoot * MetresPerFoot;
 
     private readonly SeasonSummary _summary;
     private readonly bool _us;
@@ -314,7 +317,7 @@ public sealed class ScreenPage
 
     private static string Cut(string line) => line.Length <= Width ? line : line[..(Width - 3)] + "...";
 
-    private static List<string> Wrap(string text, int width)
+    internal static List<string> Wrap(string text, int width)
     {
         var lines = new List<string>();
         while (text.Length > width)
