@@ -40,7 +40,7 @@ public class DesignSheetPageTests
     [Fact]
     public void In_us_units_the_design_night_is_in_fahrenheit()
     {
-        Assert.Contains("-4.8 °F", ProgramRun.Of("check", Repository.FirstSeason, "--units", "us").Out);
+        Assert.Contains("-4.81 °F", ProgramRun.Of("check", Repository.FirstSeason, "--units", "us").Out);
         Assert.Equal(2, ProgramRun.Of("check", Repository.FirstSeason, "--units", "imperial").ExitCode);
     }
 

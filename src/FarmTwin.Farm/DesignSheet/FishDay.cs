@@ -75,7 +75,7 @@ public readonly record struct FishDay(
             {
                 if (Array.IndexOf(meals, step) >= 0)
                 {
-                    MealResult meal = Feeding.Meal(cohort, species, parts.Feed, offered, mealShare, feeding.UneatenShare, water);
+                    MealResult meal = Feeding.Meal(cohort, species, parts.FeedOfStocking[fish.Batch], offered, mealShare, feeding.UneatenShare, water);
                     day = day with
                     {
                         FeedGrams = day.FeedGrams + offered,

@@ -41,13 +41,13 @@ internal static class FishLines
             {
                 Group = Group,
                 Key = $"firstSale.{name}",
-                Name = $"delivery to first sale, {name}",
+                Name = $"tank to first sale, {name}",
                 Value = course.FirstSaleDay - course.DeliveredDay,
                 Unit = "d",
                 Source = "fish-bell-fit",
                 Verdict = course.FirstSaleDay is null ? Verdict.Watch : Verdict.NoVerdict,
                 Advice = course.FirstSaleDay is { } sale
-                    ? $"{plan.Number} fish in about {design.DateOf(course.DeliveredDay):d MMM yyyy}, sold from {plan.SellFromGrams:0} g from {design.DateOf(sale):d MMM yyyy}"
+                    ? $"{plan.Number / plan.Deliveries} fish in their tank about {design.DateOf(course.DeliveredDay):d MMM yyyy}, sold from {plan.SellFromGrams:0} g from {design.DateOf(sale):d MMM yyyy}"
                         + (course.EmptyDay is { } empty ? $", the last {design.DateOf(empty):d MMM yyyy}" : string.Empty) + $" (filter ready day {design.CycledDay:0}, {design.HoldCelsius:0.#} °C, fair water)."
                     : $"Not of {plan.SellFromGrams:0} g within this season.",
             };

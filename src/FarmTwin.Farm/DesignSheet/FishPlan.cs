@@ -15,9 +15,9 @@ public readonly record struct StandingFish(int Batch, int Tank, double Number, d
     public double Kilograms => Number * Grams / UnitConstants.GramsPerKilogram;
 }
 
-/// <summary>One round of a batch, from delivery to the last sale.</summary>
+/// <summary>One delivery of a batch, from its tank to the last sale.</summary>
 /// <param name="Batch">Index of the planned batch.</param>
-/// <param name="DeliveredDay">Day of delivery.</param>
+/// <param name="DeliveredDay">Day on which it comes into its tank, after quarantine.</param>
 /// <param name="FirstSaleDay">Day of the first sale; null where it lies beyond the season.</param>
 /// <param name="EmptyDay">Day on which the last were sold; null where it lies beyond the season.</param>
 public readonly record struct BatchCourse(int Batch, double DeliveredDay, double? FirstSaleDay, double? EmptyDay);
@@ -48,17 +48,29 @@ public sealed class FishPlan
         IEnumerable<BatchCourse> CoursesOf(int batch)
         {
             StockingDescription plan = parts.Stocking[batch];
-            double? delivered = Math.Ceiling(plan.AfterDays + (plan.WaitForCycle ? cycledDay : 0));
-            while (delivered < days)
+            double? round = Math.Ceiling(plan.AfterDays + (plan.WaitForCycle ? cycledDay : 0));
+            while (round < days)
             {
-                BatchCourse course = Grow(parts, batch, (int)delivered.Value, fair);
-                yield return course;
-                delivered = course.EmptyDay + plan.RestockAfterDays;
+                // Each delivery is a cohort of its own; the tank is restocked when the last of them is sold.
+                var courses = new List<BatchCourse>();
+                for (int delivery = 0; delivery < plan.Deliveries; delivery++)
+                {
+                    double inTank = round.Value + (delivery * plan.DeliveriesEveryDays) + (plan.Quarantine?.Days ?? 0);
+                    if (inTank < days)
+                    {
+                        courses.Add(Grow(parts, batch, (int)inTank, (double)plan.Number / plan.Deliveries, fair));
+                        yield return courses[^1];
+                    }
+                }
+
+                round = courses.Count == plan.Deliveries && courses.TrueForAll(c => c.EmptyDay is not null)
+                    ? courses.Max(c => c.EmptyDay) + plan.RestockAfterDays
+                    : null;
             }
         }
     }
 
-    /// <summary>Every round of every batch.</summary>
+    /// <summary>Every delivery of every batch.</summary>
     public IReadOnlyList<BatchCourse> Courses { get; }
 
     /// <summary>Whether the plan would feed more than its own limit on some day; the sheet is reckoned without the limit.</summary>
@@ -83,13 +95,13 @@ public sealed class FishPlan
     public int BusiestDay => Enumerable.Range(0, Days).MaxBy(FeedGrams);
 
     // One round, day by day; what stands in the morning of each day is written down.
-    private BatchCourse Grow(FarmParts parts, int batch, int delivered, in FishWater water)
+    private BatchCourse Grow(FarmParts parts, int batch, int delivered, double number, in FishWater water)
     {
         StockingDescription plan = parts.Stocking[batch];
         FishParameters species = parts.Species[parts.SpeciesOfStocking[batch]];
         FeedingDescription feeding = parts.Farm.Feeding;
         int tank = parts.BasinIndex(plan.Tank);
-        var cohort = new Cohort(parts.StockingNames[batch], 0, plan.Number, plan.MeanGrams, plan.CoefficientOfVariation, 0);
+        var cohort = new Cohort(parts.StockingNames[batch], 0, number, plan.MeanGrams, plan.CoefficientOfVariation, 0);
         double? firstSale = null;
         for (int day = delivered; day < Days; day++)
         {
@@ -99,7 +111,7 @@ public sealed class FishPlan
             double offered = ration * Feeding.SatiationGramsPerDay(cohort, species, feeding.UneatenShare, water);
             _days[day].Add(new StandingFish(batch, tank, cohort.Number, cohort.MeanGrams));
             _feedGrams[day] += offered;
-            Feeding.Meal(cohort, species, parts.Feed, offered, 1, feeding.UneatenShare, water);
+            Feeding.Meal(cohort, species, parts.FeedOfStocking[batch], offered, 1, feeding.UneatenShare, water);
             Metabolism.Step(cohort, species, UnitConstants.HoursPerDay, water);
             if ((age + 1) % (int)UnitConstants.DaysPerWeek != 0)
             {
