@@ -11,15 +11,20 @@ public sealed class ResolvedScenario
     /// <summary>Makes a resolved scenario.</summary>
     /// <param name="root">The merged tree, without <c>extends</c> and <c>$schema</c>.</param>
     /// <param name="files">The file that the user named, then its parent, then the parent's parent.</param>
-    internal ResolvedScenario(TreeObject root, IReadOnlyList<string> files)
+    /// <param name="cause">The card of what the named file teaches, as written; null where it has none.</param>
+    internal ResolvedScenario(TreeObject root, IReadOnlyList<string> files, TreeObject? cause = null)
     {
         Root = root;
+        Cause = cause;
         Files = files;
         Hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(TreeWriter.Write(root, indented: false))));
     }
 
     /// <summary>The merged tree.</summary>
     public TreeObject Root { get; }
+
+    /// <summary>The card of what the named file teaches; no part of the scenario.</summary>
+    internal TreeObject? Cause { get; }
 
     /// <summary>The file that the user named, then its parent, then the parent's parent.</summary>
     public IReadOnlyList<string> Files { get; }

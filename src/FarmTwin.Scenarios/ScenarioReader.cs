@@ -20,6 +20,14 @@ public static class ScenarioReader
     {
         var errors = new List<ScenarioError>();
         ResolvedScenario resolved = Extends.Resolve(path, errors) ?? throw new ScenarioException(errors);
+        return Bind<T>(resolved, errors, libraryNames);
+    }
+
+    /// <summary>Binds a merged scenario; adds what is wrong to <paramref name="errors"/> and throws where anything is.</summary>
+    internal static Scenario<T> Bind<T>(
+        ResolvedScenario resolved, List<ScenarioError> errors, Func<string, IReadOnlyList<string>>? libraryNames = null)
+        where T : class
+    {
         object value = Binder.Bind(typeof(T), resolved.Root, libraryNames ?? ParameterLibrary.Names, errors, out string? currency);
         if (errors.Count == 0 && value is FarmDescription farm)
         {

@@ -4,7 +4,8 @@ namespace FarmTwin.Scenarios.Json;
 /// <remarks>
 /// <c>"extends": "first-season.json"</c>, relative to the file that says so; one parent, chains allowed, cycles refused. Objects
 /// merge, values and lists replace, <c>null</c> removes. An object whose <c>do</c> differs from its parent's is another kind of
-/// item and replaces it whole. Every value keeps the place where it was written. A root key <c>$schema</c> is for editors only.
+/// item and replaces it whole. Every value keeps the place where it was written. A root key <c>$schema</c> is for editors only; a root key
+/// <c>cause</c> is the card of what the file teaches and changes nothing.
 /// </remarks>
 internal static class Extends
 {
@@ -13,6 +14,9 @@ internal static class Extends
 
     /// <summary>The key that names the schema, for editors.</summary>
     public const string SchemaKey = "$schema";
+
+    /// <summary>The key of the card that says what a scenario teaches; it belongs to its own file alone.</summary>
+    public const string CauseKey = "cause";
 
     /// <summary>The key that names the kind of an item.</summary>
     public const string KindKey = "do";
@@ -26,11 +30,12 @@ internal static class Extends
     public static ResolvedScenario? Resolve(string path, List<ScenarioError> errors)
     {
         var chain = new List<string>();
-        TreeObject? root = Load(path, null, chain, errors);
-        return root is null ? null : new ResolvedScenario(root, chain);
+        TreeObject? cause = null;
+        TreeObject? root = Load(path, null, chain, errors, ref cause);
+        return root is null ? null : new ResolvedScenario(root, chain, cause);
     }
 
-    private static TreeObject? Load(string path, TreeNode? mention, List<string> chain, List<ScenarioError> errors)
+    private static TreeObject? Load(string path, TreeNode? mention, List<string> chain, List<ScenarioError> errors, ref TreeObject? cause)
     {
         string full = Path.GetFullPath(path);
         int earlier = chain.FindIndex(f => string.Equals(Path.GetFullPath(f), full, StringComparison.Ordinal));
@@ -56,7 +61,7 @@ internal static class Extends
         switch (TreeReader.Read(path, bytes, errors))
         {
             case TreeObject root:
-                return Merged(path, root, chain, errors);
+                return Merged(path, root, chain, errors, ref cause);
             case TreeNode other:
                 errors.Add(At(other, $"a scenario is an object, not {other.Sort}", "{ … }"));
                 return null;
@@ -65,9 +70,18 @@ internal static class Extends
         }
     }
 
-    private static TreeObject? Merged(string path, TreeObject root, List<string> chain, List<ScenarioError> errors)
+    private static TreeObject? Merged(string path, TreeObject root, List<string> chain, List<ScenarioError> errors, ref TreeObject? cause)
     {
-        var own = new TreeObject(root.Place, root.Path, [.. root.Members.Where(m => m.Key is not (Key or SchemaKey))]);
+        var own = new TreeObject(root.Place, root.Path, [.. root.Members.Where(m => m.Key is not (Key or SchemaKey or CauseKey))]);
+        if (chain.Count == 1 && root.TryGet(CauseKey, out TreeMember? card))
+        {
+            cause = card.Value as TreeObject;
+            if (cause is null)
+            {
+                errors.Add(At(card.Value, $"\"{CauseKey}\" is {card.Value.Sort}", "a card { … }"));
+            }
+        }
+
         if (!root.TryGet(Key, out TreeMember? extends))
         {
             return Settled(own, "a file that extends another", errors);
@@ -80,11 +94,12 @@ internal static class Extends
         }
 
         string parentPath = Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, parent.Value);
-        TreeObject? basis = Load(parentPath, parent, chain, errors);
+        TreeObject? basis = Load(parentPath, parent, chain, errors, ref cause);
         return basis is null ? null : Merge(basis, own, errors);
     }
 
-    private static TreeObject Merge(TreeObject basis, TreeObject change, List<ScenarioError> errors)
+    /// <summary>Lays a change over what it changes.</summary>
+    public static TreeObject Merge(TreeObject basis, TreeObject change, List<ScenarioError> errors)
     {
         if (change.TryGet(KindKey, out TreeMember? kind) && kind.Value is TreeText after
             && !(basis.TryGet(KindKey, out TreeMember? was) && was.Value is TreeText before && before.Value == after.Value))

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using FarmTwin.Farm.Description;
 using FarmTwin.Scenarios.Binding;
+using FarmTwin.Scenarios.Causes;
 using FarmTwin.Scenarios.Json;
 using FarmTwin.Scenarios.Library;
 using FarmTwin.Scenarios.Units;
@@ -47,6 +48,11 @@ public sealed class SchemaWriter
             ["then"] = writer.Reference(model, isChange: true),
             ["else"] = writer.Reference(model, isChange: false),
         };
+        JsonObject cause = writer.Reference(RecordModel.Of(typeof(CauseCard)), isChange: false);
+        ((JsonObject)writer._definitions[nameof(CauseRemedy)]!["properties"]!)["changes"] = new JsonObject
+        {
+            ["$ref"] = $"#/$defs/{model.Type.Name}{Change}", ["description"] = "What the remedy changes in the scenario.",
+        };
         foreach (string suffix in new[] { string.Empty, Change })
         {
             var properties = (JsonObject)writer._definitions[model.Type.Name + suffix]!["properties"]!;
@@ -56,6 +62,8 @@ public sealed class SchemaWriter
                 ["type"] = "string",
                 ["description"] = "The scenario file that this one changes, relative to this file. Objects merge, values replace, null removes.",
             };
+            properties[Extends.CauseKey] = cause.DeepClone();
+            properties[Extends.CauseKey]!["description"] = "What this scenario teaches: a cause, its signs, its remedy. A run ignores it.";
         }
 
         var definitions = new JsonObject();
