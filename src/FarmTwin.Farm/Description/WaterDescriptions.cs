@@ -232,8 +232,8 @@ public sealed record BeadFilterDescription
     public double StripShare { get; init; } = 0.02;
 
     /// <summary>Where the sludge goes.</summary>
-    [Input("sludgeTo", "The basin that takes the sludge", Of = "basins")]
-    public required string SludgeTo { get; init; }
+    [Input("sludgeTo", "The basin that takes the sludge; out of the farm, to compost, when left out", Of = "basins")]
+    public string? SludgeTo { get; init; }
 
     /// <summary>Where it goes while that basin settles.</summary>
     [Input("meanwhileTo", "The basin that takes the sludge while the first one settles or is full", Of = "basins")]

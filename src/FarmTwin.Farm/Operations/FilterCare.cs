@@ -1,6 +1,7 @@
 using FarmTwin.Farm.Biofilter;
 using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Solids;
 using FarmTwin.Farm.Water;
@@ -57,7 +58,7 @@ public sealed class FilterCare : FarmWork
         BedState bed = State.Beds[f];
         int from = Parts.FilterBasin[f];
         int to = _mineralizers.Receiver(filter);
-        if (to < 0)
+        if (to < 0 && filter.SludgeTo is not null)
         {
             State.Totals.WashesPutOff++;
             Log.Add(seconds, "wash put off", Parts.FilterNames[f], bed.DryGrams, "g",
@@ -65,27 +66,14 @@ public sealed class FilterCare : FarmWork
             return;
         }
 
-        double water = State.Basins.Move(from, to, filter.WashWaterLitres);
-        double[] grams = State.Basins.Grams;
-        int start = WaterStep.At(to, 0);
-        for (int i = 0; i < Substance.SolidsClasses; i++)
-        {
-            // What a wash knocks off the beads is floc of the coarse classes.
-            grams[start + Substance.FirstSolidsClass + i] += i == 0 ? bed.DryGrams : 0;
-        }
-
-        grams[start + Substance.DegradableSolids] += bed.DegradableGrams;
-        for (int e = 0; e < Element.Count; e++)
-        {
-            grams[start + Substance.FirstSolidsElement + e] += bed.ElementGrams[e];
-        }
+        double water = to >= 0 ? MoveSludge(from, to, filter, bed) : LeadSludgeOut(from, filter, bed);
 
         Spend(Chore.WashFilter, 1);
         State.Totals.Washes++;
         State.Totals.SolidsCarriedGrams += bed.DryGrams;
         State.Totals.SolidsCarriedNitrogenGrams += bed.ElementGrams[Element.Nitrogen];
         Log.Add(seconds, "wash filter", Parts.FilterNames[f], bed.DryGrams, "g",
-            $"{bed.DryGrams:0} g of solids with {water:0} L to {Parts.BasinNames[to]}; flow was {flow:0%} of clean");
+            $"{bed.DryGrams:0} g of solids with {water:0} L to {(to >= 0 ? Parts.BasinNames[to] : "compost, out of the farm")}; flow was {flow:0%} of clean");
         bed.DryGrams = 0;
         bed.DegradableGrams = 0;
         Array.Clear(bed.ElementGrams);
@@ -97,6 +85,43 @@ public sealed class FilterCare : FarmWork
             ref State.Basins.AmmoniaOxidizers[from],
             ref State.Basins.NitriteOxidizers[from],
             (stripShare ?? filter.StripShare) * share);
-        _mineralizers.Received(to, seconds);
+        if (to >= 0)
+        {
+            _mineralizers.Received(to, seconds);
+        }
+    }
+
+    private double MoveSludge(int from, int to, BeadFilterDescription filter, BedState bed)
+    {
+        double water = State.Basins.Move(from, to, filter.WashWaterLitres);
+        double[] grams = State.Basins.Grams;
+        int start = WaterStep.At(to, 0);
+
+        // What a wash knocks off the beads is floc of the coarsest class.
+        grams[start + Substance.FirstSolidsClass] += bed.DryGrams;
+        grams[start + Substance.DegradableSolids] += bed.DegradableGrams;
+        for (int e = 0; e < Element.Count; e++)
+        {
+            grams[start + Substance.FirstSolidsElement + e] += bed.ElementGrams[e];
+        }
+
+        return water;
+    }
+
+    private double LeadSludgeOut(int from, BeadFilterDescription filter, BedState bed)
+    {
+        double water = Math.Min(filter.WashWaterLitres, State.Basins.Litres[from] / 2);
+        if (water > 0)
+        {
+            LedOut.Take(State, from, water, water / State.Basins.Litres[from], Door.SludgeCompost);
+        }
+
+        for (int e = 0; e < Element.Count; e++)
+        {
+            State.Books.PostWaterFromOutside(Door.SludgeCompost, Substance.FirstSolidsElement + e, -bed.ElementGrams[e]);
+        }
+
+        State.Totals.CompostedSolidsGrams += bed.DryGrams;
+        return water;
     }
 }

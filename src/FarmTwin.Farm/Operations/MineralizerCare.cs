@@ -25,7 +25,12 @@ public sealed class MineralizerCare : FarmWork
     public int Receiver(BeadFilterDescription filter)
     {
         ArgumentNullException.ThrowIfNull(filter);
-        int first = Parts.BasinIndex(filter.SludgeTo);
+        if (filter.SludgeTo is not { } sludgeTo)
+        {
+            return -1;
+        }
+
+        int first = Parts.BasinIndex(sludgeTo);
         if (!Settles(first) && Room(first) >= filter.WashWaterLitres)
         {
             return first;
@@ -250,18 +255,7 @@ public sealed class MineralizerCare : FarmWork
             return;
         }
 
-        double share = litres / basins.Litres[basin];
-        FarmBooks books = State.Books;
-        for (int column = 0; column < Substance.Columns; column++)
-        {
-            double grams = basins.Grams[WaterStep.At(basin, column)] * (column >= Substance.FirstSolidsClass ? solidsShare : share);
-            basins.Grams[WaterStep.At(basin, column)] -= grams;
-            books.PostWaterFromOutside(Door.SludgeCompost, column, -grams);
-        }
-
-        books.Post(Door.SludgeCompost, FarmBooks.Water, -litres);
-        books.Post(Door.SludgeCompost, FarmBooks.Heat, -FarmBooks.MegajoulesOf(litres, basins.Celsius[basin]));
-        basins.Litres[basin] -= litres;
+        LedOut.Take(State, basin, litres, solidsShare, Door.SludgeCompost);
         Spend(Chore.CarrySludge, 1);
         State.Totals.CompostedSolidsGrams += solids * solidsShare;
         Log.Add(seconds, "sludge to compost", Parts.BasinNames[basin], solids * solidsShare / UnitConstants.GramsPerKilogram, "kg DM",

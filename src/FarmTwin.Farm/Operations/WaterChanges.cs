@@ -16,20 +16,9 @@ public sealed class WaterChanges : FarmWork
     /// <summary>Leads water out of the farm, to a soil crop, with all it carries.</summary>
     public void LeadOut(int from, double litres)
     {
-        Basins basins = State.Basins;
-        double share = litres / basins.Litres[from];
-        for (int column = 0; column < Substance.Columns; column++)
-        {
-            double grams = basins.Grams[WaterStep.At(from, column)] * share;
-            basins.Grams[WaterStep.At(from, column)] -= grams;
-            State.Books.PostWaterFromOutside(Door.Spill, column, -grams);
-        }
-
+        LedOut.Take(State, from, litres, litres / State.Basins.Litres[from], Door.Spill);
         State.Totals.SpilledLitres += litres;
         State.Totals.SpilledLitresLogged += litres;
-        State.Books.Post(Door.Spill, FarmBooks.Water, -litres);
-        State.Books.Post(Door.Spill, FarmBooks.Heat, -FarmBooks.MegajoulesOf(litres, basins.Celsius[from]));
-        basins.Litres[from] -= litres;
     }
 
     /// <summary>Lets source water into a basin, with the chlorine that it carries just now.</summary>
