@@ -3,7 +3,9 @@ namespace FarmTwin.Studies.Tests.Causes;
 /// <summary>The causes that ship with the program.</summary>
 internal static class CauseFiles
 {
-    public static string Folder { get; } = Path.Combine(FindRoot(), "scenarios", "causes");
+    public static string Root { get; } = FindRoot();
+
+    public static string Folder { get; } = Path.Combine(Root, "scenarios", "causes");
 
     /// <summary>File names of the causes: those that begin with the number of their chain.</summary>
     public static IReadOnlyList<string> Names { get; } =

@@ -34,6 +34,19 @@ public class CauseTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void The_page_of_causes_is_what_the_scenarios_show()
+    {
+        string page = CausesPage.Write([.. CauseFiles.Names.Select(n => (n, Trial.Run(CauseReader.Read(CauseFiles.PathOf(n)))))]);
+        string path = Path.Combine(CauseFiles.Root, "docs", "causes.md");
+        if (Environment.GetEnvironmentVariable("FARMTWIN_UPDATE") == "1")
+        {
+            File.WriteAllText(path, page);
+        }
+
+        Assert.Equal(File.ReadAllText(path), page);
+    }
+
+    [Fact]
     public void Every_chain_has_one_file_and_at_least_thirty_are_in_reach()
     {
         List<CauseCard> cards = [.. CauseFiles.Names.Select(n => CauseReader.Read(CauseFiles.PathOf(n)).Card)];
