@@ -48,7 +48,8 @@ public sealed class ExplainCommand(CommandOutput output) : Command<ExplainSettin
             string range = input.Range.Length > 0 ? $"; {input.Range}" : string.Empty;
             string given = input.IsRequired ? "; must be given" : input.Default.Length > 0 ? $"; {input.Default} when left out" : "; may be left out";
             output.Out.WriteLine($"  {input.Path}");
-            output.Out.WriteLine($"      {input.About}. Written as {input.Sort}{range}{given}.");
+            string unit = input.Unit is "" or "1" ? string.Empty : $" ({input.Unit})";
+            output.Out.WriteLine($"      {input.About.TrimEnd('.')}. Written as {input.Sort}{unit}{range}{given}.");
         }
 
         return found.Length;
@@ -58,6 +59,7 @@ public sealed class ExplainCommand(CommandOutput output) : Command<ExplainSettin
     {
         int found = 0;
         IReadOnlyDictionary<string, string> sources = SourceList.Citations;
+        IReadOnlyList<ExplainedInput> inputs = Explanation.Of(typeof(FarmDescription));
         foreach ((string folder, ParameterSet set) in ShippedLibrary.Library.All)
         {
             foreach (Parameter parameter in set.All)
@@ -70,17 +72,30 @@ public sealed class ExplainCommand(CommandOutput output) : Command<ExplainSettin
 
                 if (found++ == 0)
                 {
-                    output.Out.WriteLine("Parameters of the library");
+                    output.Out.WriteLine("Parameters of the library; a scenario changes one by \"parameters\": { \"folder/set/name\": value }");
                 }
 
                 string unit = parameter.Unit == "1" ? string.Empty : $" {parameter.Unit}";
                 output.Out.WriteLine($"  {path} = {parameter.Value}{unit}   ({parameter.Low} to {parameter.High}{unit}, {parameter.Basis})");
-                output.Out.WriteLine($"      {parameter.About.TrimEnd('.')}.");
+                output.Out.WriteLine($"      {parameter.About.TrimEnd('.')}. {Used(folder, set.Name, inputs)}.");
                 output.Out.WriteLine($"      [{parameter.Source}] {sources.GetValueOrDefault(parameter.Source, "this source is not in the list of sources")}");
             }
         }
 
         return found;
+    }
+
+    /// <summary>Where a set of the library is used.</summary>
+    internal static string Used(string folder, string set, IReadOnlyList<ExplainedInput> inputs)
+    {
+        string[] chosen = [.. inputs.Where(i => i.LibraryFolder == folder).Select(i => i.Path)];
+        return folder switch
+        {
+            "processes" => "Used in every run",
+            "grades" => $"Used where a crop of the kind {set} is cut",
+            _ when chosen.Length > 0 => $"Used where {string.Join(", ", chosen)} names {set}",
+            _ => throw new InvalidOperationException($"Nothing says where {folder} of the library are used."),
+        };
     }
 
     private static bool Matches(string path, string name) => path.Contains(name, StringComparison.OrdinalIgnoreCase);

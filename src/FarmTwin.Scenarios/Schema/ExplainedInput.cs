@@ -8,5 +8,6 @@ namespace FarmTwin.Scenarios.Schema;
 /// <param name="Range">The allowed range with its unit; empty where there is none.</param>
 /// <param name="Default">What it is when left out; empty where it must be given or is then absent.</param>
 /// <param name="IsRequired">Whether it must be given.</param>
+/// <param name="LibraryFolder">The folder of the library in which a name is chosen; empty where none is.</param>
 public sealed record ExplainedInput(
-    string Path, string About, string Sort, string Unit, string Range, string Default, bool IsRequired);
+    string Path, string About, string Sort, string Unit, string Range, string Default, bool IsRequired, string LibraryFolder = "");

@@ -74,7 +74,7 @@ public static class Explanation
             bool bounded = double.IsFinite(input.Input.Low) || double.IsFinite(input.Input.High);
             rows.Add(new ExplainedInput(inputPath, input.Input.About, Sort(input.Shape), quantity?.Target.Spelling ?? string.Empty,
                 quantity is not null && bounded ? ValueReader.Range(input.Input) : string.Empty,
-                input.IsRequired ? string.Empty : Shown(input.InitialValue, input.Shape), input.IsRequired));
+                input.IsRequired ? string.Empty : Shown(input.InitialValue, input.Shape), input.IsRequired, input.Input.LibraryFolder ?? string.Empty));
             AddBelow(input.Shape, inputPath, inside, rows);
         }
     }

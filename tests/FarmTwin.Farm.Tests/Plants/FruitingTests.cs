@@ -66,6 +66,15 @@ public sealed class FruitingTests
         return stand.Run(197, day).PickedKilogramsPerSquareMetre;
     }
 
+    /// <summary>Nitrogen that a square metre of tomato takes up in 90 d from setting out, its prunings left out, g.</summary>
+    internal static double StandNitrogen()
+    {
+        FruitingStand stand = new FruitingStand(Tomato, Crops.Common, 2.5).Raise(42);
+        double before = stand.Lot.Elements.Nitrogen;
+        stand.Run(90, Crops.Day(Tomato, 15, 14, 22, 18));
+        return stand.Lot.Elements.Nitrogen + stand.Picked.Nitrogen - before;
+    }
+
     [Fact]
     public void Fruit_takes_its_share_of_growth_late_and_heat_costs_fruit_set()
     {

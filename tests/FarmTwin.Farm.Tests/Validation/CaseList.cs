@@ -21,6 +21,10 @@ internal sealed class CaseList(string subject)
     public void Gap(string claim, string source, string basis, double expected, double tolerance, string unit, Func<double> value, string why) =>
         Add(claim, source, basis, expected, expected - tolerance, expected + tolerance, unit, Standing.Gap, value, why);
 
+    /// <summary>A published order that the twin misses, and why.</summary>
+    public void OrderGap(string claim, string source, string basis, double moreThan, string unit, Func<double> value, string why) =>
+        Add(claim, source, basis, null, moreThan, double.PositiveInfinity, unit, Standing.Gap, value, why);
+
     /// <summary>Every row of a table with a column of figures: claim, figure, tolerance and the twin's value are read off the row.</summary>
     public void Rows(
         string table, string source, string basis, string unit, Func<IReadOnlyDictionary<string, string>, string> claim, string expected,

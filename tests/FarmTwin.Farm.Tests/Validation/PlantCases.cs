@@ -65,7 +65,23 @@ internal static class PlantCases
         FruitCase(list, "graber_junge_phosphorus", "Tomato, phosphorus in a kilogram of fruit", "second hand; light assumed", () => tomato.Value.Taken.Phosphorus / tomato.Value.Fresh);
         FruitCase(list, "graber_junge_potassium", "Tomato, potassium in a kilogram of fruit", "second hand; light assumed", () => tomato.Value.Taken.Potassium / tomato.Value.Fresh);
         FruitCase(list, "graber_junge_fruit_nitrogen", "Tomato, nitrogen removed with fruit", "second hand; light assumed", () => tomato.Value.Taken.Nitrogen / 67);
+        const string Order = "Yang & Kim 2020: tomato takes a greater share than basil and lettuce";
+        const string Areas = "abstract: order only, areas and densities not seen";
+        list.Band("Nitrogen of tomato over 90 d over that of basil in the same days, by area: more", Order, Areas, 1, double.PositiveInfinity, "-",
+            () => FruitingTests.StandNitrogen() / (3 * LeafNitrogen(Crops.Basil)));
+        list.OrderGap("Nitrogen of tomato over 90 d over that of lettuce in the same days, by area: more", Order, Areas, 1, "-",
+            () => FruitingTests.StandNitrogen() / (3 * LeafNitrogen(Crops.Lettuce)),
+            "Lettuce planted anew at final spacing every 30 d closes its canopy sooner than tomato at 2.5/m2. Whether their lettuce stood so densely is not known.");
         FruitCase(list, "suhl_yield", "Tomato, yield of a season", "second hand; light assumed", FruitingTests.BerlinTomato);
+    }
+
+    /// <summary>Nitrogen that a square metre of a leafy crop takes up in 30 d from a young plant, g.</summary>
+    private static double LeafNitrogen(CropParameters crop)
+    {
+        PlantLot lot = PublishedTrialTests.Well(crop, 0.1, 25, 25);
+        double before = lot.Elements.Nitrogen;
+        Crops.Grow(lot, crop, Crops.Day(crop, 15, 14, 22, 18), Crops.Rich, Crops.Common, 30);
+        return lot.Elements.Nitrogen - before;
     }
 
     private static void Case(CaseList list, string name, string claim, string basis, Func<double> value)

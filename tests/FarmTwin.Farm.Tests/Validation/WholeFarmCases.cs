@@ -18,6 +18,8 @@ internal static class WholeFarmCases
         list.Near("Plants' nitrogen at twice the feed, feed being ample: they saturate", "Graber & Junge 2009", "second hand", 1, 0.1, "-", WholeFarmCaseTests.UptakeAtTwiceTheFeed);
         list.Near("Rise of dissolved nitrogen, 0.3 kg/d of 40 % feed in 2.7 m3 (55 % dissolved; the twin reckons its own share, 45-65 %)", "mass balance", "own calculation", 3.91, 0.72, "mg/(L d)",
             () => WholeFarmCaseTests.SmallLoop().Rise);
+        list.Band("Feed nitrogen in fish and plants, 7 boards of lettuce a week over 2 (29.3 to 39.1 % from few plants to many): more", "Paudel 2020", "abstract; koi and water celery: order only",
+            1, double.PositiveInfinity, "-", () => WholeFarmCaseTests.NitrogenUse(7) / WholeFarmCaseTests.NitrogenUse(2));
         list.Gap("Lettuce, share of the feed's nitrogen at 100 g of feed/(m2 d)", "Licamele 2009 (heads of 4.36 g dry, 3.38-5.22 % N)", "second hand", 0.025, 0.005, "-", () => WholeFarmCaseTests.PlantShareOfFeed,
             "The twin's heads stand longer and weigh twice his. The finding is the same: plants take a few per cent, nitrate climbs.");
         list.Near("Without air, 40 kg of fish in 2 m3 use up 3 mg/L of oxygen", "common practice", "common practice, no source", 30, 0.5, "min", () => PowerOutage.MinutesToOxygen(2000, 40, 300, 6, 3));
