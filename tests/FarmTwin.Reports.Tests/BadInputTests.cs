@@ -7,14 +7,14 @@ public sealed class BadInputTests
     public static TheoryData<string, string, string> Plans => new()
     {
         // The reader's: line and path.
-        { "\"basins\": { \"bed-1\": { \"volume\": \"302 m2\" } }", "bed-1.volume: this is an area", "Expected a volume" },
+        { "\"basins\": { \"bed-1\": { \"volume\": \"302 m2\" } }", "is an area, not a volume", "Expected a volume" },
         { "\"basins\": { \"bed-1\": { \"volume\": \"302 litters\" } }", "no known unit", "Expected" },
         { "\"basins\": { \"bed-1\": { \"volume\": 302 } }", "has no unit", "302 L" },
         { "\"basins\": { \"bed-1\": { \"covered\": 7 } }", "out of range", "0 to 1" },
         { "\"site\": { \"latitude\": \"95 °\" }", "out of range", "Expected" },
         { "\"basins\": { \"bed-1\": { \"use\": \"media-bad\" } }", "not a known word", "Did you mean \"media-bed\"?" },
         { "\"basins\": { \"bed-1\": null, \"bed-1\": null }", "written twice", "first in line" },
-        { "\"basins\": { \"bed-11\": null }", "nothing to remove", "bed-1" },
+        { "\"basins\": { \"bed-11\": null }", "null removes \"bed-11\"", "Did you mean \"bed-1\"?" },
         { "\"basins\": { \"bed-1\": null }", "there is no \"bed-1\" under basins", "one of" },
         { "\"basins\": []", "a list stands here", "Expected" },
         { "\"pipes\": { \"to-bed-1\": { \"to\": \"bed-l\" } }", "there is no \"bed-l\" under basins", "Did you mean" },

@@ -7,6 +7,8 @@ internal static class Repository
 
     public static string FirstSeason { get; } = Path.Combine(Root, "scenarios", "first-season.json");
 
+    public static string Scenarios { get; } = Path.Combine(Root, "scenarios");
+
     public static string NewFolder() => Path.Combine(Path.GetTempPath(), "farmtwin-tests", Path.GetRandomFileName());
 
     private static string FindRoot()

@@ -92,6 +92,7 @@ public sealed class ExplainCommand(CommandOutput output) : Command<ExplainSettin
         return folder switch
         {
             "processes" => "Used in every run",
+            "media" when set is "wall" or "raft" or "roots" => "Used in every run, for the film that grows there",
             "grades" => $"Used where a crop of the kind {set} is cut",
             _ when chosen.Length > 0 => $"Used where {string.Join(", ", chosen)} names {set}",
             _ => throw new InvalidOperationException($"Nothing says where {folder} of the library are used."),

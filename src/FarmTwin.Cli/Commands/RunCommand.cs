@@ -27,9 +27,7 @@ public sealed class RunCommand(CommandOutput output) : Command<RunSettings>
             LengthDays = settings.Days ?? scenario.Value.LengthDays,
             StepMinutes = settings.StepMinutes ?? scenario.Value.StepMinutes,
         };
-        Season season = Assemble(farm, (ulong)(settings.Seed ?? scenario.Value.Seed), settings.File);
-        Advance(season, settings, cancellationToken);
-        SeasonSummary summary = SeasonSummary.Of(season, ShippedLibrary.Library, ProgramVersion.Text, scenario.Hash);
+        (Season season, SeasonSummary summary) = Play(farm, scenario, settings, cancellationToken);
         string folder = settings.Out ?? Path.Combine("out", Path.GetFileNameWithoutExtension(settings.File));
         warm.Wait(cancellationToken);
         SeasonFiles.Write(folder, season, summary, SummaryBands.From(ShippedLibrary.Library), settings.Hourly, !settings.NoPlots);
@@ -49,15 +47,18 @@ public sealed class RunCommand(CommandOutput output) : Command<RunSettings>
     }
 
     // Parts that are each well written may still not make a farm: then the file is named, since no single line is wrong.
-    private static Season Assemble(FarmDescription farm, ulong seed, string file)
+    private (Season Season, SeasonSummary Summary) Play(
+        FarmDescription farm, Scenario<FarmDescription> scenario, RunSettings settings, CancellationToken cancellationToken)
     {
         try
         {
-            return new Season(farm, ShippedLibrary.Library, seed);
+            var season = new Season(farm, ShippedLibrary.Library, (ulong)(settings.Seed ?? scenario.Value.Seed));
+            Advance(season, settings, cancellationToken);
+            return (season, SeasonSummary.Of(season, ShippedLibrary.Library, ProgramVersion.Text, scenario.Hash));
         }
         catch (DescriptionException e)
         {
-            throw new DescriptionException($"{file}: {e.Message}");
+            throw new DescriptionException($"{settings.File}: {e.Message}");
         }
     }
 

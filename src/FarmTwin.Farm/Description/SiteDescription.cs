@@ -192,7 +192,7 @@ public sealed record AirHeaterDescription
     public required double HoldCelsius { get; init; }
 
     /// <summary>Fuel.</summary>
-    [Input("fuel", "Fuel", LibraryFolder = "fuels")]
+    [Input("fuel", "The fuel it burns", LibraryFolder = "fuels")]
     public string Fuel { get; init; } = "propane";
 
     /// <summary>Heat out per heat in (higher heating value).</summary>

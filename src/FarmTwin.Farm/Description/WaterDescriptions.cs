@@ -304,7 +304,7 @@ public sealed record WaterHeaterDescription
     public string? Thermostat { get; init; }
 
     /// <summary>Fuel.</summary>
-    [Input("fuel", "Fuel", LibraryFolder = "fuels")]
+    [Input("fuel", "The fuel it burns", LibraryFolder = "fuels")]
     public string Fuel { get; init; } = "propane";
 
     /// <summary>Heat out per heat in.</summary>

@@ -112,6 +112,13 @@ public sealed class FarmParts
             farm.Prices,
             [.. library.Names("fish"), .. library.Names("crops"), .. library.Names("microgreens")]);
         Accounts = new Accounts(this);
+
+        // Every stated price, also of a fuel that is only compared at the season's end: a wrong one is refused before the season, not after.
+        foreach (string fuel in farm.Prices?.Fuels.Keys ?? [])
+        {
+            Accounts.PriceOfFuel(farm.Prices!, fuel, FuelProperties.From(library.Set("fuels", fuel)));
+        }
+
         Alarms = new AlarmParts(farm, library, BasinIndex);
     }
 
