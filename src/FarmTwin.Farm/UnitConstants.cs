@@ -24,6 +24,9 @@ public static class UnitConstants
     /// <summary>Litres in a cubic metre.</summary>
     public const double LitresPerCubicMetre = 1000;
 
+    /// <summary>Cubic metres an hour in a litre a minute.</summary>
+    public const double CubicMetresPerHourPerLitrePerMinute = 60 / LitresPerCubicMetre;
+
     /// <summary>Grams in a kilogram; also milligrams in a gram.</summary>
     public const double GramsPerKilogram = 1000;
 

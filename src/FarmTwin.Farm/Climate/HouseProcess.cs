@@ -2,6 +2,7 @@ using FarmTwin.Engine.Chance;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Ledgers;
+using FarmTwin.Farm.Plants;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Water;
 
@@ -418,8 +419,8 @@ public sealed class HouseProcess
         public static LampGroup Of(LampDescription lamp, FarmParts parts)
         {
             int[] basins = [.. lamp.Over.Select(parts.BasinIndex)];
-            double area = CropSquareMetres(parts, b => lamp.Over.Contains(b));
-            double lit = CropSquareMetres(parts, b => parts.Farm.Lamps.Values.Any(l => l.Over.Contains(b)));
+            double area = CropArea.SquareMetres(parts, b => lamp.Over.Contains(b));
+            double lit = CropArea.SquareMetres(parts, b => parts.Farm.Lamps.Values.Any(l => l.Over.Contains(b)));
             double watts = lamp.Count * lamp.PowerWatts;
             return new LampGroup(
                 new LampSchedule(lamp.BeforeSunriseHours, lamp.AfterSunsetHours),
@@ -428,10 +429,5 @@ public sealed class HouseProcess
                 watts,
                 lit > 0 ? area / lit : 0);
         }
-
-        private static double CropSquareMetres(FarmParts parts, Func<string, bool> under) =>
-            parts.Farm.Troughs.Values.Where(t => under(t.Basin)).Sum(t => t.AreaSquareMetres)
-                + parts.Farm.Lanes.Values.Where(l => under(l.Basin)).Sum(l => l.Boards * l.BoardSquareMetres)
-                + parts.Beds.Where(b => under(b.Basin)).Sum(b => b.AreaSquareMetres);
     }
 }

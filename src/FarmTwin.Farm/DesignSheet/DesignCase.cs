@@ -98,12 +98,14 @@ public sealed class DesignCase
     /// <summary>Tanks in which fish are planned.</summary>
     public IEnumerable<int> Tanks => Parts.Stocking.Select(s => Parts.BasinIndex(s.Tank)).Distinct().Order();
 
+    /// <summary>Water heaters of the fish loop; those of a quarantine tank or a reservoir are not laid out here.</summary>
+    public IEnumerable<int> LoopHeaters => Enumerable.Range(0, Parts.Heaters.Length).Where(h => IsFishLoop(Parts.HeaterBasin[h]));
+
     /// <summary>All water that circulates, L.</summary>
     public double WaterLitres => FishLoop.Concat(PlantLoop).Sum(b => Parts.Basins[b].VolumeLitres);
 
     /// <summary>Area of troughs, lanes and media beds, m².</summary>
-    public double CropSquareMetres => Farm.Troughs.Values.Sum(t => t.AreaSquareMetres)
-        + Farm.Lanes.Values.Sum(l => l.Boards * l.BoardSquareMetres) + Parts.Beds.Sum(b => b.AreaSquareMetres);
+    public double CropSquareMetres => Plants.CropArea.SquareMetres(Parts, _ => true);
 
     /// <summary>Top-up, L/d.</summary>
     public double TopUpLitresPerDay => Bands.Get("topUpShare", "1/d") * WaterLitres;

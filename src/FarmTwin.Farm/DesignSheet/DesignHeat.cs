@@ -96,7 +96,7 @@ public sealed class DesignHeat
             + WaterKilowatts(_design.PlantLoop, PlantLoopCelsius(flowLitresPerHour, airCelsius), airCelsius);
 
     /// <summary>What the water heaters can give at the held temperature: burner or exchanger, kW.</summary>
-    public double WaterHeaterKilowatts => _design.Parts.Heaters.Sum(h => Math.Min(h.OutputKilowatts, KilowattsPerWatt
+    public double WaterHeaterKilowatts => _design.LoopHeaters.Select(h => _design.Parts.Heaters[h]).Sum(h => Math.Min(h.OutputKilowatts, KilowattsPerWatt
         * Math.Max(0, HeatExchanger.ImmersedCoilPowerWatts(
             h.HotFlowLitresPerHour / UnitConstants.SecondsPerHour, h.ExchangerWattsPerKelvin, h.HotLoopCelsius, _design.HoldCelsius))));
 

@@ -1,5 +1,6 @@
 using FarmTwin.Farm.Climate;
 using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Plants;
 
 namespace FarmTwin.Farm.DesignSheet;
 
@@ -52,9 +53,7 @@ public sealed class DesignLight
         double moles = 0;
         foreach (LampDescription lamp in _design.Farm.Lamps.Values.Where(l => l.Over.Contains(basin)))
         {
-            double area = _design.Farm.Troughs.Values.Where(t => lamp.Over.Contains(t.Basin)).Sum(t => t.AreaSquareMetres)
-                + _design.Farm.Lanes.Values.Where(l => lamp.Over.Contains(l.Basin)).Sum(l => l.Boards * l.BoardSquareMetres)
-                + _design.Parts.Beds.Where(b => lamp.Over.Contains(b.Basin)).Sum(b => b.AreaSquareMetres);
+            double area = CropArea.SquareMetres(_design.Parts, lamp.Over.Contains);
             double flux = lamp.Count * lamp.PowerWatts * lamp.EfficacyMicromolesPerJoule * lamp.UtilisationShare;
             moles += area > 0 ? Par.LightIntegral(flux / area, lamp.BeforeSunriseHours + lamp.AfterSunsetHours) : 0;
         }

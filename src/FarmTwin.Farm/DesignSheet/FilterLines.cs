@@ -35,7 +35,11 @@ internal static class FilterLines
         DesignBands bands = design.Bands;
         var loop = new LoopOxygen(design, design.Fish.BusiestDay);
         int[] filters = design.Parts.FilterBasin;
-        double oxygen = Math.Max(0, filters.Length > 0 ? filters.Average(f => loop.MilligramsPerLitre[f]) : design.Tanks.Average(t => loop.MilligramsPerLitre[t]));
+
+        // Too little air is told on its own lines, and must be mended before the films are judged.
+        double oxygen = Math.Max(
+            bands.Get("oxygenAct", "mg/L"),
+            filters.Length > 0 ? filters.Average(f => loop.MilligramsPerLitre[f]) : design.Tanks.Average(t => loop.MilligramsPerLitre[t]));
         var films = new FilmLoad(design.Parts.Nitrification, new FilmConditions(
             design.HoldCelsius, bands.Get("designPH", "1"), oxygen, 0, bands.Get("designAlkalinity", "mg/L")));
         double area = design.FishLoop.Sum(b => design.Parts.Basins[b].WettedSquareMetres)

@@ -33,7 +33,7 @@ internal static class HeatLines
                 $"It then holds {air:0.#} °C in place of {heater.HoldCelsius:0.#}.");
         }
 
-        if (design.Parts.Heaters.Length > 0)
+        if (design.LoopHeaters.Any())
         {
             double output = design.Heat.WaterHeaterKilowatts;
             yield return Heater(design, "waterApart", "water heater over loss, loops apart", output, design.Heat.ApartKilowatts(air),
@@ -102,8 +102,8 @@ internal static class HeatLines
         double need = design.Farm.Coupling is { Way: not CouplingWay.Never } coupling
             ? design.Heat.CoupledKilowatts(coupling.FullFlowLitresPerHour, air)
             : design.Heat.ApartKilowatts(air);
-        double all = design.Parts.Heaters.Sum(h => h.OutputKilowatts);
-        for (int h = 0; h < design.Parts.Heaters.Length; h++)
+        double all = design.LoopHeaters.Sum(h => design.Parts.Heaters[h].OutputKilowatts);
+        foreach (int h in design.LoopHeaters)
         {
             if (design.Parts.HeaterTank[h] >= 0 && design.Parts.FuelTanks[design.Parts.HeaterTank[h]] == tank)
             {

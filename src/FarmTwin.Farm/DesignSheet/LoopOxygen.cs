@@ -13,7 +13,6 @@ namespace FarmTwin.Farm.DesignSheet;
 public sealed class LoopOxygen
 {
     private const int Repetitions = 400;
-    private const double CubicMetresPerHourPerLitrePerMinute = 60 / UnitConstants.LitresPerCubicMetre;
 
     private readonly DesignCase _design;
     private readonly double[] _demand;
@@ -80,7 +79,7 @@ public sealed class LoopOxygen
         BasinDescription described = design.Parts.Basins[basin];
         return Aeration.OxygenConductanceLitresPerHour(
             Aeration.StandardTransferGramsPerHour(
-                airShare * described.AirLitresPerMinute * CubicMetresPerHourPerLitrePerMinute, described.DiffuserDepthMetres, aeration.FineBubbleEfficiencyPerMetre),
+                airShare * described.AirLitresPerMinute * UnitConstants.CubicMetresPerHourPerLitrePerMinute, described.DiffuserDepthMetres, aeration.FineBubbleEfficiencyPerMetre),
             aeration.AlphaClearWater, design.HoldCelsius, aeration);
     }
 
@@ -97,7 +96,7 @@ public sealed class LoopOxygen
         CarbonateConstants constants = CarbonateConstants.At(_design.HoldCelsius);
         BasinDescription described = _design.Parts.Basins[basin];
         return Aeration.CarbonDioxideConductanceLitresPerHour(
-                AirConductance(_design, basin, 1), described.AirLitresPerMinute * CubicMetresPerHourPerLitrePerMinute, _design.HoldCelsius,
+                AirConductance(_design, basin, 1), described.AirLitresPerMinute * UnitConstants.CubicMetresPerHourPerLitrePerMinute, _design.HoldCelsius,
                 constants, _design.Parts.Aeration)
             + Aeration.SurfaceCarbonDioxideConductanceLitresPerHour(described.SurfaceSquareMetres * (1 - described.CoveredShare), _design.Parts.Aeration);
     }

@@ -42,7 +42,7 @@ internal static class RemarkLines
             }
         }
 
-        if (design.Parts.Heaters.Length == 0)
+        if (!design.LoopHeaters.Any())
         {
             yield return Remark("heater", "water heater", Verdict.Watch, "None: the fish follow the house; every figure here is for water of " + $"{design.HoldCelsius:0} °C.");
         }

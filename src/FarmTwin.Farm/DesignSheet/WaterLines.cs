@@ -123,7 +123,7 @@ internal static class WaterLines
                 Verdict = stated ? Judge.Less(back, watch * freeboard, freeboard) : Verdict.NoVerdict,
                 Advice = !stated ? "State drainBack of its pumped pipes, or a checkValve: then it is held against this freeboard."
                     : back > freeboard ? "When the pumps stop the sump floods: a check valve, a siphon break above the water, or a higher brim."
-                    : string.Empty,
+                    : design.Farm.Coupling is { Way: not CouplingWay.Never } ? "Freeboard above the normal level; joined, sumps stand higher: leave room for that." : string.Empty,
             };
         }
     }

@@ -10,7 +10,6 @@ namespace FarmTwin.Farm.Water;
 /// </remarks>
 public sealed class AirExchange
 {
-    private const double CubicMetresPerHourPerLitrePerMinute = 60 / UnitConstants.LitresPerCubicMetre;
     private const int MostCarbonPasses = 5;
 
     // A line about the wrong point is drawn again when it misses the carbon dioxide by more than this share.
@@ -62,7 +61,7 @@ public sealed class AirExchange
         for (int b = 0; b < basins.Count; b++)
         {
             double celsius = basins.Celsius[b];
-            double airFlow = parts.Basins[b].AirLitresPerMinute * CubicMetresPerHourPerLitrePerMinute
+            double airFlow = parts.Basins[b].AirLitresPerMinute * UnitConstants.CubicMetresPerHourPerLitrePerMinute
                 * basins.AirShare[b] * _farm.Running.Air[b];
             double open = _farm.OpenSquareMetres(b);
             double diffuser = 0;

@@ -55,6 +55,48 @@ public class SheetTests
         Assert.Equal(Verdict.NoVerdict, line.Verdict);
     }
 
+    /// <summary>Timmons &amp; Ebeling (handbook): TAN 0.092 × protein of the feed (range 0.08 to 0.10), solids 0.25 kg/kg, oxygen 0.4 to 0.5 kg/kg for
+    /// fish in a fed tank, up to 0.8 with respiration at rest of large fish in warm water.</summary>
+    [Fact]
+    public void A_day_of_meals_gives_ammonia_solids_and_oxygen_as_the_handbook_says()
+    {
+        var design = new DesignCase(Start(First), ShippedLibrary.Library);
+        FishDay day = design.Busiest;
+        Assert.InRange(day.TanGrams / day.FeedGrams / design.Parts.Feed.ProteinFraction, 0.08, 0.10);
+        Assert.InRange(day.SolidsDryGrams / day.FeedGrams, 0.2, 0.3);
+        Assert.InRange(day.OxygenGrams / day.FeedGrams, 0.35, 0.8);
+        Assert.InRange(day.PeakOxygenGramsPerHour * 24 / day.OxygenGrams, 1.1, 2);
+        Assert.InRange(day.FeedGrams / day.GainGrams, 1.3, 2);
+    }
+
+    /// <summary>Little's law by hand: 11 boards of 18 a week, 16 days at least, over 30 boards: 452.6 plants in 540 holes.</summary>
+    [Fact]
+    public void Lanes_hold_what_passes_in_a_week_times_its_stay() =>
+        Assert.Equal(11 * 18 / 7.0 * 16 / 540, Shipped.Value["places.lanes.lettuce"].Value!.Value, 9);
+
+    /// <summary>December by hand: 6.3 MJ/m² × PAR share × 4.57 mol/MJ × transmission, and 1600 W × 2.7 µmol/J × 0.85 × 6 h over 37.35 m².</summary>
+    [Fact]
+    public void Light_is_what_cover_and_shade_let_through_and_the_lamps()
+    {
+        var cover = CoverParameters.From(ShippedLibrary.Library.Set("covers", First.House.Cover));
+        double sun = 6.3 * Start(First).Parts.Climate.ParShare * Par.MicromolesPerJoule * cover.ParTransmission;
+        double lamps = 1600 * 2.7 * 0.85 * 6 * 3600 / 1e6 / 37.35;
+        Assert.Equal(sun + lamps, Shipped.Value["light.lanes"].Value!.Value, 9);
+    }
+
+    [Fact]
+    public void The_sheet_foretells_what_the_season_then_does()
+    {
+        Season season = Farms.Run(First, 160);
+        var design = new DesignCase(Start(First), ShippedLibrary.Library);
+        double day = season.State.Operations.CycledDay + 2;
+        double firstSold = season.Log.Events.First(l => l.What == "sell fish").Seconds / 86400.0;
+        BatchCourse course = design.Fish.Courses.First(c => c.Batch == 0);
+        Assert.InRange(course.FirstSaleDay!.Value - course.DeliveredDay - (firstSold - day), -10, 10);
+        double heaviest = Farms.Days(season, "biomass_tank-1_kg").Max();
+        Assert.InRange(design.Fish.Kilograms(design.Tanks.First(), design.Fish.FullestDay(design.Tanks.First())) / heaviest, 0.9, 1.1);
+    }
+
     [Fact]
     public void The_house_loses_by_cover_air_and_perimeter()
     {
