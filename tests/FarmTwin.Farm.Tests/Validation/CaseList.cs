@@ -21,9 +21,9 @@ internal sealed class CaseList(string subject)
     public void Gap(string claim, string source, string basis, double expected, double tolerance, string unit, Func<double> value, string why) =>
         Add(claim, source, basis, expected, expected - tolerance, expected + tolerance, unit, Standing.Gap, value, why);
 
-    /// <summary>A published order that the twin misses, and why.</summary>
-    public void OrderGap(string claim, string source, string basis, double moreThan, string unit, Func<double> value, string why) =>
-        Add(claim, source, basis, null, moreThan, double.PositiveInfinity, unit, Standing.Gap, value, why);
+    /// <summary>A published span or order that the twin misses, and why.</summary>
+    public void BandGap(string claim, string source, string basis, double low, double high, string unit, Func<double> value, string why) =>
+        Add(claim, source, basis, null, low, high, unit, Standing.Gap, value, why);
 
     /// <summary>Every row of a table with a column of figures: claim, figure, tolerance and the twin's value are read off the row.</summary>
     public void Rows(

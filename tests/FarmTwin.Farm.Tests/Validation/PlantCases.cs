@@ -69,7 +69,7 @@ internal static class PlantCases
         const string Areas = "abstract: order only, areas and densities not seen";
         list.Band("Nitrogen of tomato over 90 d over that of basil in the same days, by area: more", Order, Areas, 1, double.PositiveInfinity, "-",
             () => FruitingTests.StandNitrogen() / (3 * LeafNitrogen(Crops.Basil)));
-        list.OrderGap("Nitrogen of tomato over 90 d over that of lettuce in the same days, by area: more", Order, Areas, 1, "-",
+        list.BandGap("Nitrogen of tomato over 90 d over that of lettuce in the same days, by area: more", Order, Areas, 1, double.PositiveInfinity, "-",
             () => FruitingTests.StandNitrogen() / (3 * LeafNitrogen(Crops.Lettuce)),
             "Lettuce planted anew at final spacing every 30 d closes its canopy sooner than tomato at 2.5/m2. Whether their lettuce stood so densely is not known.");
         FruitCase(list, "suhl_yield", "Tomato, yield of a season", "second hand; light assumed", FruitingTests.BerlinTomato);
