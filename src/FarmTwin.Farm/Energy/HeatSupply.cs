@@ -88,8 +88,8 @@ public sealed class HeatSupply
             double units = source.UnitsFor(megajoules, warm, outside);
             state.Books.Post(Door.WaterHeaters, FarmBooks.Heat, megajoules);
             totals.WaterHeatMegajoules += megajoules;
-            totals.WaterFuelUnits += units;
             state.Operations.HeaterUnits[h] += units;
+            state.Operations.HeaterMegajoules[h] += megajoules;
             totals.FuelCarbonDioxideKilograms += source.Fuel.CarbonDioxideKilograms(units);
             totals.WaterHeatPumpKilowattHours += parts.WaterHeatPump.UnitsFor(megajoules, warm, outside);
             heated += megajoules;

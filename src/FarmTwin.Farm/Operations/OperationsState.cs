@@ -16,6 +16,7 @@ public sealed class OperationsState
         DosingTurn = new int[parts.Farm.Dosing.Count];
         DosedGrams = new double[parts.Supplements.Count];
         HeaterUnits = new double[parts.Heaters.Length];
+        HeaterMegajoules = new double[parts.Heaters.Length];
     }
 
     /// <summary>Share of the appetite that is offered.</summary>
@@ -90,6 +91,9 @@ public sealed class OperationsState
     /// <summary>Fuel that each water heater took, in the sale unit of its fuel.</summary>
     public double[] HeaterUnits { get; }
 
+    /// <summary>Heat that each water heater has given, MJ.</summary>
+    public double[] HeaterMegajoules { get; }
+
     /// <summary>Until when the clock goes by the minute, seconds.</summary>
     public long FineUntilSeconds { get; set; }
 
@@ -125,6 +129,7 @@ public sealed class OperationsState
         other.DosingTurn.CopyTo(DosingTurn, 0);
         other.DosedGrams.CopyTo(DosedGrams, 0);
         other.HeaterUnits.CopyTo(HeaterUnits, 0);
+        other.HeaterMegajoules.CopyTo(HeaterMegajoules, 0);
         FineUntilSeconds = other.FineUntilSeconds;
     }
 }

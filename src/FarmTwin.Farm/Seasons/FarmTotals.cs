@@ -66,9 +66,6 @@ public sealed class FarmTotals
     /// <summary>Heat given by the water heaters, MJ.</summary>
     public double WaterHeatMegajoules { get; set; }
 
-    /// <summary>Fuel of the water heaters, in the sale unit of each one's fuel, added up.</summary>
-    public double WaterFuelUnits { get; set; }
-
     /// <summary>Heat given by the air heater, MJ.</summary>
     public double AirHeatMegajoules { get; set; }
 

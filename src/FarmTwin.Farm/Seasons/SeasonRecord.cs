@@ -392,9 +392,12 @@ public sealed class SeasonRecord
     {
         FarmTotals Totals() => _farm.State.Totals;
         FarmParts parts = _farm.Parts;
-        bool electricWater = parts.HeaterFuel.Length > 0 && parts.HeaterFuel[0].IsElectric;
+        double[] units = _farm.State.Operations.HeaterUnits;
+        int[] electric = [.. Enumerable.Range(0, units.Length).Where(h => parts.HeaterFuel[h].IsElectric)];
+        int burner = Array.FindIndex(parts.HeaterFuel, f => !f.IsElectric);
+        int[] burners = [.. Enumerable.Range(0, units.Length).Where(h => burner >= 0 && parts.Heaters[h].Fuel == parts.Heaters[burner].Fuel)];
         bool electricAir = parts.AirHeaterFuel?.IsElectric ?? false;
-        double Heaters() => (electricWater ? Totals().WaterFuelUnits : 0) + (electricAir ? Totals().AirFuelUnits : 0);
+        double Heaters() => UnitsOf(electric) + (electricAir ? Totals().AirFuelUnits : 0);
         Sum("electricity_kWh", "kWh", () => Totals().PumpKilowattHours + Totals().BlowerKilowattHours + Totals().LampKilowattHours
             + Totals().NurseryKilowattHours + Totals().FanKilowattHours + Totals().PadKilowattHours + Heaters());
         Sum("electricity_pumps_kWh", "kWh", () => Totals().PumpKilowattHours);
@@ -404,9 +407,9 @@ public sealed class SeasonRecord
         Sum("electricity_fans_kWh", "kWh", () => Totals().FanKilowattHours + Totals().PadKilowattHours);
         Sum("electricity_heaters_kWh", "kWh", Heaters);
         Sum("pad_water_L", "L", () => Totals().PadLitres);
-        if (parts.HeaterFuel.Length > 0 && !electricWater)
+        if (burner >= 0)
         {
-            Sum($"water_fuel_{parts.HeaterFuel[0].SaleUnit}", parts.HeaterFuel[0].SaleUnit, () => Totals().WaterFuelUnits);
+            Sum($"water_fuel_{parts.HeaterFuel[burner].SaleUnit}", parts.HeaterFuel[burner].SaleUnit, () => UnitsOf(burners));
         }
 
         if (parts.AirHeaterFuel is { IsElectric: false } air)
@@ -419,6 +422,17 @@ public sealed class SeasonRecord
             int tank = t;
             Instant($"fuel_{parts.FuelTanks[t].Name}_L", "L", () => _farm.State.Fuel.Litres[tank]);
             Instant($"fuel_{parts.FuelTanks[t].Name}_days", "d", () => _farm.State.Fuel.DaysLeft(tank));
+        }
+
+        double UnitsOf(int[] heaters)
+        {
+            double sum = 0;
+            foreach (int h in heaters)
+            {
+                sum += units[h];
+            }
+
+            return sum;
         }
     }
 

@@ -23,9 +23,18 @@ internal static class EnergyFigures
             ["fans"] = totals.FanKilowattHours + totals.PadKilowattHours,
         };
         double megajoules = 0;
-        if (parts.Heaters.Length > 0)
+        string? first = null;
+        foreach (int[] alike in HeatersByFuel(parts))
         {
-            Take("water", parts.HeaterFuel[0], parts.Heaters[0].Fuel, totals.WaterFuelUnits, totals.WaterHeatMegajoules);
+            string fuel = parts.Heaters[alike[0]].Fuel;
+            bool electric = parts.HeaterFuel[alike[0]].IsElectric;
+            first ??= electric ? null : fuel;
+            Take(
+                electric || fuel == first ? "water" : $"water, {fuel}",
+                parts.HeaterFuel[alike[0]],
+                fuel,
+                alike.Sum(h => season.State.Operations.HeaterUnits[h]),
+                alike.Sum(h => season.State.Operations.HeaterMegajoules[h]));
         }
 
         if (parts.AirHeaterFuel is { } airFuel)
@@ -59,7 +68,7 @@ internal static class EnergyFigures
         {
             if (fuel.SaleUnit == Electric)
             {
-                use[name + "Heater"] = amount;
+                use[name + "Heater"] = use.GetValueOrDefault(name + "Heater") + amount;
                 return;
             }
 
@@ -70,14 +79,18 @@ internal static class EnergyFigures
         }
     }
 
+    private static IEnumerable<int[]> HeatersByFuel(FarmParts parts) =>
+        Enumerable.Range(0, parts.Heaters.Length).GroupBy(h => parts.Heaters[h].Fuel, StringComparer.Ordinal).Select(g => g.ToArray());
+
     private static double? Cost(Season season, Dictionary<string, HeaterSummary> heaters, double kilowattHours)
     {
         Description.FarmDescription farm = season.Parts.Farm;
         double? electricity = farm.Prices is { ElectricityPerKilowattHour: > 0 and var price } ? price : null;
         double? cost = kilowattHours * electricity;
-        if (heaters.TryGetValue("water", out HeaterSummary? water))
+        foreach (int[] alike in HeatersByFuel(season.Parts).Where(g => !season.Parts.HeaterFuel[g[0]].IsElectric))
         {
-            cost += water.Amount * HeatingComparison.PriceOf(farm, water.FuelName, season.Parts.HeaterFuel[0]);
+            cost += alike.Sum(h => season.State.Operations.HeaterUnits[h])
+                * HeatingComparison.PriceOf(farm, season.Parts.Heaters[alike[0]].Fuel, season.Parts.HeaterFuel[alike[0]]);
         }
 
         if (heaters.TryGetValue("air", out HeaterSummary? air))

@@ -76,7 +76,7 @@ public class MoneyTests
         Assert.All(units, u => Assert.True(u > 1));
         Assert.Equal(units[0] * 2.6, season.State.Money.Ledger.TotalOutBy(Door(season, "water heating burner")), 4);
         Assert.Equal(units[1] * Prices.ElectricityPerKilowattHour, season.State.Money.Ledger.TotalOutBy(Door(season, "water heating element")), 6);
-        Assert.Equal(season.State.Totals.WaterFuelUnits, units.Sum(), 6);
+        Assert.Equal(season.State.Operations.HeaterUnits.Sum(), units.Sum(), 6);
     }
 
     [Fact]

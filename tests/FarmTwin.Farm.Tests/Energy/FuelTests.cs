@@ -51,7 +51,7 @@ public sealed class FuelTests
         Season season = Farms.Run(Winter, 60);
         FarmTotals totals = season.State.Totals;
         double burnt = season.State.Fuel.BurntLitres[0];
-        Assert.Equal((totals.WaterFuelUnits + totals.AirFuelUnits) * UnitConstants.LitresPerUsGallon, burnt, 1e-6 * burnt);
+        Assert.Equal((season.State.Operations.HeaterUnits.Sum() + totals.AirFuelUnits) * UnitConstants.LitresPerUsGallon, burnt, 1e-6 * burnt);
         Assert.Equal(750 + season.State.Fuel.DeliveredLitres[0] - burnt, season.State.Fuel.Litres[0], 1e-6);
         Assert.True(season.State.Fuel.Deliveries[0] >= 1);
         Assert.Equal(0, season.State.Fuel.HoursEmpty[0]);
@@ -66,7 +66,7 @@ public sealed class FuelTests
     {
         Season with = Farms.Run(Winter with { FuelTanks = Winter.FuelTanks.With("propane", t => t with { CapacityLitres = 1e5, InitialFillShare = 1 }) }, 20);
         Season without = Farms.Run(Winter with { FuelTanks = new Dictionary<string, FuelTankDescription>() }, 20);
-        Assert.Equal(without.State.Totals.WaterFuelUnits, with.State.Totals.WaterFuelUnits);
+        Assert.Equal(without.State.Operations.HeaterUnits.Sum(), with.State.Operations.HeaterUnits.Sum());
         Assert.Equal(without.State.Totals.AirFuelUnits, with.State.Totals.AirFuelUnits);
         Assert.Equal(Farms.Days(without, "fish_water_C"), Farms.Days(with, "fish_water_C"));
     }
@@ -159,9 +159,9 @@ public sealed class FuelTests
             WaterHeaters = Winter.WaterHeaters.With("water", h => h with { Fuel = "electricity-heat-pump", Efficiency = null }),
         };
         Season season = Farms.Run(farm, 15);
-        Assert.Equal(season.State.Totals.WaterHeatPumpKilowattHours, season.State.Totals.WaterFuelUnits, 1e-9 * season.State.Totals.WaterFuelUnits);
+        Assert.Equal(season.State.Totals.WaterHeatPumpKilowattHours, season.State.Operations.HeaterUnits.Sum(), 1e-9 * season.State.Operations.HeaterUnits.Sum());
         EnergySummary energy = SeasonSummary.Of(season, ShippedLibrary.Library, "test").Energy;
-        Assert.Equal(season.State.Totals.WaterFuelUnits, energy.KWhByUse["waterHeater"]);
+        Assert.Equal(season.State.Operations.HeaterUnits.Sum(), energy.KWhByUse["waterHeater"]);
         Assert.Equal(energy.KWh, energy.ByMonth.Values.Sum(m => m.KWhByUse.Values.Sum()), 1e-6 * energy.KWh);
     }
 
