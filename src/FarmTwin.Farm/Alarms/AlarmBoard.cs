@@ -61,11 +61,29 @@ public sealed class AlarmBoard
     /// <summary>Chores that nobody was there to do, by kind.</summary>
     public SortedDictionary<string, int> MissedChores { get; } = new(StringComparer.Ordinal);
 
-    /// <summary>Whether any alarm stands for which feeding is stopped, and somebody knows.</summary>
-    public bool FeedStopped { get; set; }
-
     /// <summary>The last incident of an alarm; null where it was never raised.</summary>
     public AlarmIncident? LastOf(int point) => Incidents.FindLast(i => i.Point == point);
+
+    /// <summary>The alarm that cuts the feed most just now: one that stands, that somebody knows of, and that is not older than a stop may last.</summary>
+    /// <param name="points">The alarms.</param>
+    /// <param name="seconds">Now.</param>
+    /// <param name="longestHours">How long after it was raised an alarm may cut the feed, h.</param>
+    /// <returns>Its number; -1 where none does.</returns>
+    public int CutsFeed(IReadOnlyList<AlarmPoint> points, long seconds, double longestHours)
+    {
+        ArgumentNullException.ThrowIfNull(points);
+        int most = -1;
+        for (int i = 0; i < States.Length; i++)
+        {
+            if (States[i] == AlarmState.Acknowledged && points[i].FeedShare < (most < 0 ? 1 : points[most].FeedShare)
+                && LastOf(i) is { } incident && seconds - incident.RaisedSeconds < longestHours * UnitConstants.SecondsPerHour)
+            {
+                most = i;
+            }
+        }
+
+        return most;
+    }
 
     /// <summary>Takes over another's state.</summary>
     public void CopyFrom(AlarmBoard other)
@@ -92,7 +110,5 @@ public sealed class AlarmBoard
         {
             MissedChores[chore] = times;
         }
-
-        FeedStopped = other.FeedStopped;
     }
 }

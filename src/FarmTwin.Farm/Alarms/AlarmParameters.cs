@@ -42,6 +42,9 @@ public sealed record AlarmParameters
     /// <summary>Time between tests, d.</summary>
     public required double TestEveryDays { get; init; }
 
+    /// <summary>How long an alarm may cut the feed, h; after that the water itself decides.</summary>
+    public required double FeedCutHours { get; init; }
+
     /// <summary>Error of a pH probe that a hand meter shows up.</summary>
     public required double NoticedErrorPH { get; init; }
 
@@ -80,6 +83,7 @@ public sealed record AlarmParameters
             ReopenAfterHours = set.Get("reopenAfter", "h"),
             ReopenSharePerDay = set.Get("reopenShare", "1/d"),
             TestEveryDays = set.Get("testEvery", "d"),
+            FeedCutHours = set.Get("feedCut", "h"),
             NoticedErrorPH = set.Get("noticedErrorPH", "1"),
             NoticedErrorKelvin = set.Get("noticedErrorTemperature", "K"),
             MostFalseShare = set.Get("mostFalseShare", "1"),

@@ -57,8 +57,8 @@ public sealed record AlarmPoint
     /// <summary>Whether it closes the coupling valve.</summary>
     public bool Decouples { get; init; }
 
-    /// <summary>Whether, once somebody knows of it, the fish are not fed while it stands.</summary>
-    public bool StopsFeed { get; init; }
+    /// <summary>What is left of the feed while it stands and somebody knows of it: 1 all, 0.5 half, 0 none.</summary>
+    public double FeedShare { get; init; } = 1;
 
     /// <summary>Periods in which it is shelved.</summary>
     public IReadOnlyList<PeriodDescription> Shelved { get; init; } = [];

@@ -90,18 +90,33 @@ internal static class AlarmPointList
                 Latching = alarm.Latching,
                 WhileFish = alarm.WhileFish,
                 Decouples = alarm.Decouples,
-                StopsFeed = StopsFeed(farm.Probes[alarm.Probe], condition, farm),
+                FeedShare = FeedShare(farm.Probes[alarm.Probe], condition, critical, farm),
                 Shelved = [.. alarm.Shelved.Values],
                 Card = AlarmCards.Of(quantity, condition),
             };
         }
     }
 
-    // Fish that lack oxygen, or will without power, or stand in water too warm or in bad pH must not be fed.
-    private static bool StopsFeed(ProbeDescription probe, AlarmCondition condition, FarmDescription farm) =>
-        probe.Quantity == ProbeQuantity.Mains
-        || (probe.Basin is { } basin && farm.Basins.TryGetValue(basin, out BasinDescription? water)
-            && water.Use is BasinUse.FishTank or BasinUse.Filter or BasinUse.FishSump
-            && ((probe.Quantity, condition) is (ProbeQuantity.Oxygen, AlarmCondition.Low) or (ProbeQuantity.WaterTemperature, AlarmCondition.High)
-                or (ProbeQuantity.PH, AlarmCondition.High or AlarmCondition.Low)));
+    // Fish that lack oxygen, or will without power, or stand in water too hot or far too cold are not fed. Bad pH or cool water halves the
+    // feed at most: the pH of water without fish feed only rises, because nothing makes acid in it.
+    private static double FeedShare(ProbeDescription probe, AlarmCondition condition, bool critical, FarmDescription farm)
+    {
+        if (probe.Quantity == ProbeQuantity.Mains)
+        {
+            return 0;
+        }
+
+        if (probe.Basin is not { } basin || !farm.Basins.TryGetValue(basin, out BasinDescription? water) || !LoopUses.Fish.Contains(water.Use))
+        {
+            return 1;
+        }
+
+        return (probe.Quantity, condition) switch
+        {
+            (ProbeQuantity.Oxygen, AlarmCondition.Low) or (ProbeQuantity.WaterTemperature, AlarmCondition.High) => 0,
+            (ProbeQuantity.WaterTemperature, AlarmCondition.Low) => critical ? 0 : 0.5,
+            (ProbeQuantity.PH, AlarmCondition.High or AlarmCondition.Low) => 0.5,
+            _ => 1,
+        };
+    }
 }

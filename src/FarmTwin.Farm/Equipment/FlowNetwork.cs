@@ -346,7 +346,13 @@ public sealed class FlowNetwork
         int from = _from[pipe];
         int to = _to[pipe];
         double above = LitresAfter[from] - NormalLitres[from];
-        double moved = Math.Min(Math.Min(above, largestFlow * hours), BrimLitres[to] - LitresAfter[to]);
+        double there = LitresAfter[to] - NormalLitres[to];
+
+        // Through an open line water runs until both surfaces stand equally far above their normal levels.
+        double surface = _basins[from].SurfaceSquareMetres;
+        double other = _basins[to].SurfaceSquareMetres;
+        double even = ((above * other) - (there * surface)) / (surface + other);
+        double moved = Math.Min(Math.Min(Math.Min(above, even), largestFlow * hours), BrimLitres[to] - LitresAfter[to]);
         if (moved <= 0)
         {
             return;

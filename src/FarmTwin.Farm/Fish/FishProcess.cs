@@ -117,6 +117,7 @@ public sealed class FishProcess
                 double unexplained = dead.Number * (1 - usual);
                 cohorts[c].UnexplainedNumber += unexplained;
                 _farm.State.Husbandry.DiedToday[b] += dead.Number;
+                _farm.State.Husbandry.Deaths.Add(dead.Number, dead.Hazards);
 
                 // A death in quarantine says nothing of the loop's water.
                 totals.UnexplainedDeathsToday += _farm.Parts.Basins[b].Use == Description.BasinUse.Quarantine ? 0 : unexplained;

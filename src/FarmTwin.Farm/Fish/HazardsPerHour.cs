@@ -16,4 +16,22 @@ public readonly record struct HazardsPerHour(
 {
     /// <summary>All of them together, 1/h.</summary>
     public double Total => Base + Cold + Heat + LowOxygen + Ammonia + Nitrite + Handling + Chlorine + Pesticide;
+
+    /// <summary>Names of the causes, in the order of <see cref="Share"/>.</summary>
+    public static IReadOnlyList<string> Causes { get; } = ["usual", "cold", "heat", "oxygen", "ammonia", "nitrite", "handling", "chlorine", "pesticide"];
+
+    /// <summary>Adds deaths to a tally by cause, each cause by its part of the whole hazard.</summary>
+    public void Share(double deaths, Span<double> byCause)
+    {
+        double per = Total > 0 ? deaths / Total : 0;
+        byCause[0] += Base * per;
+        byCause[1] += Cold * per;
+        byCause[2] += Heat * per;
+        byCause[3] += LowOxygen * per;
+        byCause[4] += Ammonia * per;
+        byCause[5] += Nitrite * per;
+        byCause[6] += Handling * per;
+        byCause[7] += Chlorine * per;
+        byCause[8] += Pesticide * per;
+    }
 }

@@ -253,16 +253,13 @@ public sealed class AlarmWork : FarmWork
     private void NoteStanding(long seconds)
     {
         AlarmBoard board = State.Alarms;
-        bool stops = false;
         bool quiet = true;
         for (int i = 0; i < board.States.Length; i++)
         {
             AlarmState state = board.States[i];
-            stops |= state == AlarmState.Acknowledged && _parts.Points[i].StopsFeed;
             quiet &= !_parts.Points[i].Decouples || state == AlarmState.Normal || AlarmMachine.IsInhibited(state);
         }
 
-        board.FeedStopped = stops;
         board.QuietSinceSeconds = !quiet ? -1 : board.QuietSinceSeconds < 0 ? seconds : board.QuietSinceSeconds;
     }
 

@@ -16,7 +16,7 @@ public sealed class CouplingWork : FarmWork
     private readonly double _steadyFeed;
     private readonly bool[] _fishLoop;
     private readonly int _plantSump;
-    private readonly bool _hasHeater;
+    private readonly int[] _heaters;
 
     /// <summary>Makes it.</summary>
     public CouplingWork(FarmContext farm, FarmLog log, FishTrade trade)
@@ -25,11 +25,11 @@ public sealed class CouplingWork : FarmWork
         ArgumentNullException.ThrowIfNull(trade);
         _plan = Parts.Farm.Coupling;
         _valve = _plan is null ? -1 : Array.IndexOf(farm.Network.ValveNames, _plan.Valve);
-        double hold = Parts.Heaters.Length > 0 ? Parts.Heaters[0].HoldCelsius : 26;
-        _steadyFeed = trade.SteadyFeedGramsPerDay(hold);
         _fishLoop = [.. Parts.Basins.Select(b => LoopUses.Fish.Contains(b.Use))];
         _plantSump = Array.FindIndex(Parts.Basins, b => b.Use == BasinUse.PlantSump);
-        _hasHeater = Parts.Heaters.Length > 0;
+        _heaters = [.. Enumerable.Range(0, Parts.Heaters.Length).Where(h => _fishLoop[Parts.HeaterBasin[h]])];
+        double hold = _heaters.Length > 0 ? Parts.Heaters[_heaters[0]].HoldCelsius : 26;
+        _steadyFeed = trade.SteadyFeedGramsPerDay(hold);
     }
 
     /// <summary>Feed that the plan settles to, g/d.</summary>
@@ -37,8 +37,8 @@ public sealed class CouplingWork : FarmWork
 
     /// <summary>Looks at the gates; opens the valves or takes the next step of the ramp.</summary>
     /// <param name="seconds">Now.</param>
-    /// <param name="heaterLimitWatts">What the first water heater can give through its exchanger, W.</param>
-    public void MorningRound(long seconds, double heaterLimitWatts)
+    /// <param name="heaterLimitWatts">What each water heater can give through its exchanger, W; those of the fish loop count.</param>
+    public void MorningRound(long seconds, ReadOnlySpan<double> heaterLimitWatts)
     {
         if (_plan is null || _plantSump < 0)
         {
@@ -65,14 +65,22 @@ public sealed class CouplingWork : FarmWork
             }
         }
 
-        double megajoules = State.Totals.WaterHeatMegajoules - state.HeaterMegajoulesMark;
+        double given = 0;
+        double limitWatts = 0;
+        foreach (int h in _heaters)
+        {
+            given += state.HeaterMegajoules[h];
+            limitWatts += heaterLimitWatts[h];
+        }
+
+        double megajoules = given - state.HeaterMegajoulesMark;
         if (State.Alarms.ClosedSinceSeconds >= 0)
         {
             // The alarm box holds the valve closed.
         }
         else if (state.RampStep >= 0 && (state.RampsAgain || double.IsNaN(state.CoupledDay)))
         {
-            Ramp(seconds, heaterLimitWatts - (megajoules * 1e6 / UnitConstants.SecondsPerDay));
+            Ramp(seconds, limitWatts - (megajoules * 1e6 / UnitConstants.SecondsPerDay));
         }
         else if (double.IsNaN(state.CoupledDay) && State.ValveFlow[_valve] >= _plan.FullFlowLitresPerHour - WithinFlow)
         {
@@ -83,7 +91,7 @@ public sealed class CouplingWork : FarmWork
         }
 
         state.FishCelsiusYesterday = FishCelsius();
-        state.HeaterMegajoulesMark = State.Totals.WaterHeatMegajoules;
+        state.HeaterMegajoulesMark = given;
     }
 
     /// <summary>Closes the valve because of an alarm; the alarm box then holds it.</summary>
@@ -165,7 +173,7 @@ public sealed class CouplingWork : FarmWork
             : double.PositiveInfinity;
 
         // The heater already carries what now flows; what it has to spare carries more.
-        double byHeater = _hasHeater && colder > NothingDifferent
+        double byHeater = _heaters.Length > 0 && colder > NothingDifferent
             ? State.ValveFlow[_valve] + TwoLoopExchange.LargestFlowByHeatLitresPerHour(
                 Math.Max(0, spareWatts) / UnitConstants.GramsPerKilogram, waters)
             : double.PositiveInfinity;

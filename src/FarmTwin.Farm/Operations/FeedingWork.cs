@@ -11,6 +11,7 @@ namespace FarmTwin.Farm.Operations;
 public sealed class FeedingWork : FarmWork
 {
     private readonly double[] _mealHours;
+    private double _alarmShare = 1;
 
     /// <summary>Makes it.</summary>
     public FeedingWork(FarmContext farm, FarmLog log)
@@ -20,6 +21,9 @@ public sealed class FeedingWork : FarmWork
     public void Meal(long seconds)
     {
         double wanted = 0;
+        double cut = 0;
+        int alarm = State.Alarms.CutsFeed(Parts.Alarms.Points, seconds, Parts.Alarms.Parameters.FeedCutHours);
+        _alarmShare = alarm < 0 || Overfeeds ? 1 : Parts.Alarms.Points[alarm].FeedShare;
         for (int b = 0; b < State.Cohorts.Length; b++)
         {
             foreach (Cohort cohort in State.Cohorts[b])
@@ -29,7 +33,13 @@ public sealed class FeedingWork : FarmWork
                 State.Husbandry.WithheldToday[b] |= heed <= 0 && hungry > 0;
                 wanted += hungry * heed;
                 State.Totals.FeedWithheldGrams += hungry * (1 - heed);
+                cut += hungry * (1 - heed);
             }
+        }
+
+        if (_alarmShare < 1 && cut > 0)
+        {
+            Log.Add(seconds, _alarmShare > 0 ? "meal cut" : "meal withheld", "all tanks", cut, "g", $"alarm: {Parts.Alarms.Points[alarm].Name}");
         }
 
         if (wanted <= 0)
@@ -120,9 +130,8 @@ public sealed class FeedingWork : FarmWork
 
     private bool Overfeeds => State.Husbandry.OverfeedRation > 0;
 
-    // Whoever has seen an alarm of oxygen, heat or pH does not feed while it stands.
-    private double HeedAt(int basin) => Overfeeds ? 1 : State.Alarms.FeedStopped ? 0 :
-        Heed(FishProcess.WaterOf(State.Basins, basin), State.Basins.MilligramsPerLitre(basin, Substance.Tan));
+    // Whoever has seen an alarm of oxygen, heat, cold or pH feeds less or not at all, for a day; the water itself decides too.
+    private double HeedAt(int basin) => Overfeeds ? 1 : Math.Min(_alarmShare, Heed(FishProcess.WaterOf(State.Basins, basin), State.Basins.MilligramsPerLitre(basin, Substance.Tan)));
 
     // What is offered when the water is good.
     private double Wanted(Cohort cohort, int basin, long seconds)

@@ -31,6 +31,9 @@ public sealed class HusbandryState
     /// <summary>Fish of each basin that died since midnight.</summary>
     public double[] DiedToday { get; }
 
+    /// <summary>The dead by cause.</summary>
+    public Fish.DeathTally Deaths { get; } = new();
+
     /// <summary>Basins in which feed was withheld since midnight.</summary>
     public bool[] WithheldToday { get; }
 
@@ -91,6 +94,7 @@ public sealed class HusbandryState
         ArgumentNullException.ThrowIfNull(other);
         other.TreatedDay.CopyTo(TreatedDay, 0);
         other.DiedToday.CopyTo(DiedToday, 0);
+        Deaths.CopyFrom(other.Deaths);
         other.WithheldToday.CopyTo(WithheldToday, 0);
         SprayedDay = other.SprayedDay;
         other.UncoveredShare.CopyTo(UncoveredShare, 0);

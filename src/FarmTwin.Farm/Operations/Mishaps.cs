@@ -134,6 +134,7 @@ public sealed class Mishaps : FarmWork
     /// <summary>Tells of the dead and of withheld feed, tank by tank; call at midnight.</summary>
     public void EndDay(long seconds)
     {
+        Now.Deaths.EndDay();
         for (int b = 0; b < Now.DiedToday.Length; b++)
         {
             double died = Now.DiedToday[b];

@@ -35,6 +35,10 @@ public sealed class NutrientWatch : FarmWork
                 }
 
                 shows |= nutrition.IsDeficient[i];
+                if (nutrition.IsDeficient[i])
+                {
+                    nutrition.WorstDeficiency[element] = Math.Max(nutrition.WorstDeficiency[element], lost);
+                }
             }
 
             nutrition.DaysShort[element] += shows ? 1 : 0;

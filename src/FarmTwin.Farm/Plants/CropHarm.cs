@@ -21,6 +21,13 @@ public sealed class CropHarm
     {
         GrowingState growing = _farm.State.Growing;
         double hours = _farm.Step.Hours;
+        growing.ColdestCelsius = Math.Min(growing.ColdestCelsius, light.AirCelsius);
+        CropParameters[] crops = _farm.Parts.Crops;
+        for (int crop = 0; crop < growing.ChillDegreeHours.Length; crop++)
+        {
+            growing.ChillDegreeHours[crop] += crops[crop].Cold is { } cold ? hours * Math.Max(0, cold.ChillLimitCelsius - light.AirCelsius) : 0;
+        }
+
         CropGrades?[] grades = _farm.Parts.Grades;
         for (int crop = 0; crop < grades.Length; crop++)
         {
@@ -65,6 +72,8 @@ public sealed class CropHarm
     {
         GrowingState growing = _farm.State.Growing;
         Array.Clear(growing.HotDegreeHours);
+        Array.Clear(growing.ChillDegreeHours);
+        growing.ColdestCelsius = double.PositiveInfinity;
         Array.Clear(growing.ColdDegreeHours);
         growing.LitVapourDeficitHours = 0;
         growing.SunHours = 0;

@@ -117,6 +117,9 @@ public sealed record CropParameters
     /// <summary>Usual days at final spacing.</summary>
     public double FinalDays { get; init; }
 
+    /// <summary>What cold kills of it; null for what stands in the nursery only.</summary>
+    public ColdTolerance? Cold { get; init; }
+
     /// <summary>What it has as a fruiting crop; null for one that is sold whole.</summary>
     public FruitParameters? Fruit { get; init; }
 
@@ -138,6 +141,7 @@ public sealed record CropParameters
         NurseryDays = set.Get("nurseryDays", "d"),
         TroughDays = set.Get("troughDays", "d"),
         FinalDays = set.Get("finalDays", "d"),
+        Cold = ColdTolerance.From(set),
         Fruit = FruitParameters.From(set),
     };
 

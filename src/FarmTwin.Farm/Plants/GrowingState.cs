@@ -31,6 +31,8 @@ public sealed class GrowingState
         Harvest = new HarvestTally(parts.Crops.Length);
         HotDegreeHours = new double[parts.Crops.Length];
         ColdDegreeHours = new double[parts.Crops.Length];
+        ChillDegreeHours = new double[parts.Crops.Length];
+        KilledByCold = new double[parts.Crops.Length];
         LaneEmptyDays = new double[Lanes.Length];
         LaneHasBegun = new bool[Lanes.Length];
         HeadsHarvested = new double[parts.Crops.Length];
@@ -91,6 +93,15 @@ public sealed class GrowingState
 
     /// <summary>Degree hours of today below each crop's cold limit, °C h.</summary>
     public double[] ColdDegreeHours { get; }
+
+    /// <summary>Degree hours of today below each crop's chill limit, °C h.</summary>
+    public double[] ChillDegreeHours { get; }
+
+    /// <summary>Coldest air of the house today, °C.</summary>
+    public double ColdestCelsius { get; set; } = double.PositiveInfinity;
+
+    /// <summary>Plants that frost or chill killed over the season, by crop.</summary>
+    public double[] KilledByCold { get; }
 
     /// <summary>Vapour pressure deficit times sunny hours of today, kPa h.</summary>
     public double LitVapourDeficitHours { get; set; }
@@ -164,6 +175,9 @@ public sealed class GrowingState
         other.SaleableGrams.CopyTo(SaleableGrams, 0);
         other.HotDegreeHours.CopyTo(HotDegreeHours, 0);
         other.ColdDegreeHours.CopyTo(ColdDegreeHours, 0);
+        other.ChillDegreeHours.CopyTo(ChillDegreeHours, 0);
+        ColdestCelsius = other.ColdestCelsius;
+        other.KilledByCold.CopyTo(KilledByCold, 0);
         LitVapourDeficitHours = other.LitVapourDeficitHours;
         SunHours = other.SunHours;
         other.LaneEmptyDays.CopyTo(LaneEmptyDays, 0);

@@ -34,6 +34,9 @@ public sealed class NutritionState
     /// <summary>Days on which some crop showed symptoms, by element.</summary>
     public int[] DaysShort { get; } = new int[Element.Count];
 
+    /// <summary>Largest share of a crop's growth that an element alone cost on a day with symptoms, 0–1, by element.</summary>
+    public double[] WorstDeficiency { get; } = new double[Element.Count];
+
     /// <summary>Begins the sum of a day.</summary>
     public void BeginDay()
     {
@@ -92,5 +95,6 @@ public sealed class NutritionState
         other.NeededGrams.CopyTo(NeededGrams, 0);
         other.TakenGrams.CopyTo(TakenGrams, 0);
         other.DaysShort.CopyTo(DaysShort, 0);
+        other.WorstDeficiency.CopyTo(WorstDeficiency, 0);
     }
 }

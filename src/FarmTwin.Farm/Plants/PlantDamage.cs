@@ -5,7 +5,8 @@ namespace FarmTwin.Farm.Plants;
 /// <param name="TipBurnShare">Share of the plants with tip burn.</param>
 /// <param name="ScorchedShare">Share of the plants with leaves scorched by heat.</param>
 /// <param name="ChilledShare">Share of the plants spoilt by cold.</param>
-public readonly record struct PlantDamage(double BoltingDegreeDays, double TipBurnShare, double ScorchedShare, double ChilledShare)
+/// <param name="FrostTriedShare">Share that frost has killed of those that once stood: the weakest are gone.</param>
+public readonly record struct PlantDamage(double BoltingDegreeDays, double TipBurnShare, double ScorchedShare, double ChilledShare, double FrostTriedShare = 0)
 {
     /// <summary>Damage of plants joined: the mean by number.</summary>
     /// <param name="other">Damage of those who join.</param>
@@ -14,7 +15,8 @@ public readonly record struct PlantDamage(double BoltingDegreeDays, double TipBu
         Mean(BoltingDegreeDays, other.BoltingDegreeDays, weight),
         Mean(TipBurnShare, other.TipBurnShare, weight),
         Mean(ScorchedShare, other.ScorchedShare, weight),
-        Mean(ChilledShare, other.ChilledShare, weight));
+        Mean(ChilledShare, other.ChilledShare, weight),
+        Mean(FrostTriedShare, other.FrostTriedShare, weight));
 
     /// <summary>Damage after a day.</summary>
     /// <param name="grades">The crop.</param>
@@ -28,7 +30,8 @@ public readonly record struct PlantDamage(double BoltingDegreeDays, double TipBu
             BoltingDegreeDays + grades.BoltingDegrees(weather.MeanCelsius, weather.LightHours),
             Spread(TipBurnShare, grades.TipBurnADay(weather, leafAreaIndex, calciumShort)),
             Spread(ScorchedShare, grades.HeatHarmPerDegreeHour * weather.HotDegreeHours),
-            Spread(ChilledShare, grades.ColdHarmPerDegreeHour * weather.ColdDegreeHours));
+            Spread(ChilledShare, grades.ColdHarmPerDegreeHour * weather.ColdDegreeHours),
+            FrostTriedShare);
     }
 
     private static double Mean(double own, double other, double weight) => own + ((other - own) * weight);

@@ -143,6 +143,23 @@ public sealed class RaftLane
     /// <returns>How many were removed.</returns>
     public double Lose(int fromExit, double plants, PlantLot waste) => this[fromExit].MoveInto(waste, plants, keepArea: true);
 
+    /// <summary>Takes boards without a plant off; the others move up.</summary>
+    public void TakeOffEmpty()
+    {
+        int kept = 0;
+        for (int i = 0; i < Count; i++)
+        {
+            if (!this[i].IsEmpty)
+            {
+                int to = (_oldest + kept++) % _boards.Length;
+                int from = (_oldest + i) % _boards.Length;
+                (_boards[to], _boards[from]) = (_boards[from], _boards[to]);
+            }
+        }
+
+        Count = kept;
+    }
+
     /// <summary>Age of the board at the exit, days from sowing; NaN where the lane is empty.</summary>
     public double ExitAgeDays(double day) => Count > 0 ? this[0].AgeDays(day) : double.NaN;
 

@@ -58,6 +58,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     private readonly BedWork _bedWork;
     private readonly FuelWork _fuel;
     private readonly LaneWork _lanes;
+    private readonly FrostWork _frost;
     private readonly MicrogreenWork _microgreens;
     private readonly SeedBedRound _seedBeds;
     private readonly DosingWork _dosing;
@@ -113,6 +114,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _bedWork = new BedWork(farm, log, _plants, _market);
         _fuel = new FuelWork(farm, log);
         _lanes = new LaneWork(farm, log, _plants, _market);
+        _frost = new FrostWork(farm, log, _plants);
         _seedBeds = new SeedBedRound(farm, log);
         _microgreens = new MicrogreenWork(farm, log, _plants, _market);
         _dosing = new DosingWork(farm, log);
@@ -249,7 +251,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
                 _quarantine.MorningRound(now);
                 _fuel.MorningRound(now, simulation);
                 _alarms.MorningRound(now);
-                _coupling.MorningRound(now, _heat.LargestWatts.Length > 0 ? _heat.LargestWatts[0] : 0);
+                _coupling.MorningRound(now, _heat.LargestWatts);
                 break;
             case FarmEventKind.FilterCheck:
                 _filters.Check(now);
@@ -507,6 +509,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         double nursery = house.HoursToday > 0 ? house.NurseryCelsiusHours / house.HoursToday : house.AirCelsius;
         _algae.EndDay();
         _mishaps.EndDay(NowSeconds);
+        _frost.EndDay(NowSeconds);
         _plants.EndDay(nursery, FarmWork.DayOf(NowSeconds));
         _house.EndDay();
         _leaves.Look(NowSeconds);

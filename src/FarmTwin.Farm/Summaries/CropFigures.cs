@@ -66,6 +66,7 @@ internal static class CropFigures
             SecondGradeHeads = growing.Harvest[crop].SecondHeads,
             SecondGradeKg = growing.Harvest[crop].SecondGrams / UnitConstants.GramsPerKilogram,
             SecondGradePrice = season.Parts.Products.Prices[season.Parts.Products.OfCrop(crop)]?.SecondGradePriceShare,
+            KilledByCold = growing.KilledByCold[crop],
             UnsaleableHeads = growing.Harvest[crop].UnsaleableHeads,
             UnsaleableKg = growing.Harvest[crop].UnsaleableGrams / UnitConstants.GramsPerKilogram,
             NotFirstGrade = HarvestTally.Reasons.Zip(growing.Harvest.NotFirst(crop)).ToDictionary(r => r.First, r => r.Second, StringComparer.Ordinal),

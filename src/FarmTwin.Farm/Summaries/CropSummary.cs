@@ -27,6 +27,9 @@ public sealed record CropSummary
     /// <summary>Heads that cannot be sold: bolted, spoilt by cold, far too light, other.</summary>
     public required double UnsaleableHeads { get; init; }
 
+    /// <summary>Plants that frost or chill killed.</summary>
+    public required double KilledByCold { get; init; }
+
     /// <summary>Their fresh weight, kg.</summary>
     public required double UnsaleableKg { get; init; }
 

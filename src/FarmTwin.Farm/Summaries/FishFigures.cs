@@ -41,6 +41,7 @@ internal static class FishFigures
             Delivered = totals.FishDelivered,
             Sold = totals.FishSold,
             Died = totals.FishDied,
+            Deaths = HazardsPerHour.Causes.Select((cause, i) => (cause, i)).ToDictionary(c => c.cause, c => season.State.Husbandry.Deaths.Season[c.i], StringComparer.Ordinal),
             // Less than one fish sold is rounding of a population that is counted in expectation.
             MeanWeightSoldG = totals.FishSold >= 1 ? totals.FishSoldGrams / totals.FishSold : null,
             FirstDeliveryDay = delivered,

@@ -39,6 +39,9 @@ public sealed record FishSummary
     /// <summary>Fish that died.</summary>
     public required double Died { get; init; }
 
+    /// <summary>Fish that died, by cause: usual, cold, heat, oxygen, ammonia, nitrite, handling, chlorine, pesticide.</summary>
+    public required IReadOnlyDictionary<string, double> Deaths { get; init; }
+
     /// <summary>Mean weight of the fish sold, g; null where none was sold.</summary>
     public required double? MeanWeightSoldG { get; init; }
 

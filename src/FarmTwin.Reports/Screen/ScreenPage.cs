@@ -3,14 +3,14 @@ using FarmTwin.Farm.Summaries;
 
 namespace FarmTwin.Reports.Screen;
 
-/// <summary>A summary on one page of 80 columns and 40 lines.</summary>
+/// <summary>A summary on one page of 80 columns and 60 lines: what to act on first, then the figures.</summary>
 public sealed class ScreenPage
 {
     /// <summary>Columns of the page.</summary>
     public const int Width = 80;
 
     /// <summary>Lines of the page.</summary>
-    public const int Height = 40;
+    public const int Height = 60;
 
     internal const double KilogramsPerPound = 0.45359237;
     internal const double MetresPerFoot = 0.3048;
@@ -38,7 +38,6 @@ public sealed class ScreenPage
     {
         ArgumentNullException.ThrowIfNull(summary);
         var page = new ScreenPage(summary, units);
-        page.Head();
         page.Fish();
         page.Crops();
         page.Water();
@@ -49,12 +48,18 @@ public sealed class ScreenPage
         page.Alarms();
         page.Dates();
         page.Ledgers();
-        page.Findings(folder is null ? 0 : 1);
+        page.Cautions();
         if (folder is not null)
         {
             page._lines.Add(Cut($"Files     {folder}"));
         }
 
+        string[] figures = [.. page._lines];
+        page._lines.Clear();
+        page.Head();
+        page.Findings(figures.Length + 1);
+        page._lines.Add(new string('-', Width));
+        page._lines.AddRange(figures.Take(Height - page._lines.Count));
         return page._lines;
     }
 
@@ -253,16 +258,26 @@ public sealed class ScreenPage
         Row("Ledgers", $"{closed} of {_summary.Ledgers.Count} close within 1e-9; worst: {worst}, {ledger.Closure:0.0e0} of its throughput");
     }
 
-    // As many findings as the page holds, whole sentences only.
+    // Whole in summary.json; here that they exist, and how each begins.
+    private void Cautions()
+    {
+        if (_summary.Cautions.Count > 0)
+        {
+            Row("Cautions", string.Join("; ", _summary.Cautions.Select(c => c.IndexOf(':', StringComparison.Ordinal) is > 0 and var at ? c[..at] : "doses"))
+                + ": see summary.json");
+        }
+    }
+
+    // As many findings as the figures leave room for, and the weightiest six whatever they leave; whole sentences only.
     private void Findings(int reserved)
     {
-        _lines.Add(new string('-', Width));
+        const int AtLeast = 6;
         int told = 0;
         foreach (string finding in _summary.Findings)
         {
             List<string> wrapped = Wrap(finding, Width - 2);
             int left = Height - reserved - _lines.Count - (told + 1 < _summary.Findings.Count ? 1 : 0);
-            if (wrapped.Count > left)
+            if (wrapped.Count > left && told >= AtLeast)
             {
                 break;
             }

@@ -54,7 +54,22 @@ internal static class CropFindings
                     : $"down to {crop.HeadG.Lowest!.Value:0} g on {list.Day(crop.HeadG.Lowest.Day)}; leave them longer."));
         }
 
+        Cold(list, name, crop);
         GradeFindings.Add(list, name, crop);
+    }
+
+    private static void Cold(FindingList list, string name, CropSummary crop)
+    {
+        foreach (string what in new[] { "frost", "chill" })
+        {
+            (double first, double last, int days) = list.Span(what, name);
+            if (days > 0)
+            {
+                double died = list.Season.Log.Events.Where(e => e.What == what && e.Where == name).Sum(e => e.Amount);
+                string when = days > 1 ? $"between {list.Day(first)} and {list.Day(last)}" : $"on {list.Day(first)}";
+                list.Add(89, $"{(what == "frost" ? "Frost" : "Cold above frost")} {when}: {died:0} {name} plants died; heat the house, and keep a heater that runs when the first one fails.");
+            }
+        }
     }
 
     private static void Light(FindingList list)

@@ -1,3 +1,5 @@
+using FarmTwin.Farm.Fish;
+
 namespace FarmTwin.Farm.Summaries.Findings;
 
 /// <summary>What the fish met, and what came of them.</summary>
@@ -83,15 +85,31 @@ internal static class FishFindings
         {
             double[] died = list.Record.Days("fish_died");
             int worst = Array.IndexOf(died, died.Max());
-            list.Add(97, $"{fish.Died:0} of the {fish.Delivered:0} fish delivered died, {died[worst]:0} of them on {list.Day(worst)}, in water of "
-                + $"{list.Record.Days("nitrite_fish_loop_mgN_per_L")[worst]:0.0} mg/L NO2-N, up to {list.Record.Days("ammonia_unionized_tanks_highest_mgN_per_L")[worst]:0.000} NH3-N "
-                + $"and down to {list.Record.Days("oxygen_tanks_lowest_mg_per_L")[worst]:0.0} of oxygen.");
+            list.Add(97, $"{fish.Died:0} of the {fish.Delivered:0} fish delivered died, {died[worst]:0} of them on {list.Day(worst)}, most of {Cause(list, worst)}.");
         }
 
         if (fish.FeedWithheldKg > 0.02 * fish.FeedKg && fish.FeedKg > 0)
         {
             list.Add(75, $"{fish.FeedWithheldKg:0.0} kg of feed were withheld because of the water, {fish.FeedWithheldKg / fish.FeedKg:0%} of what was fed.");
         }
+    }
+
+    // The largest hazard of the day on which most died, with the reading that shows it.
+    private static string Cause(FindingList list, int day)
+    {
+        double[] deaths = list.Season.State.Husbandry.Deaths.WorstDay;
+        return HazardsPerHour.Causes[Array.IndexOf(deaths, deaths.Max())] switch
+        {
+            "cold" => "cold: mend the heat and keep a second way of heating",
+            "heat" => "heat: shade, and cooler water",
+            "oxygen" => $"want of oxygen (down to {list.Record.Days("oxygen_tanks_lowest_mg_per_L")[day]:0.0} mg/L): air that runs without the mains",
+            "ammonia" => $"ammonia (up to {list.Record.Days("ammonia_unionized_tanks_highest_mgN_per_L")[day]:0.000} mg/L NH3-N): no feed, no base, fresh water",
+            "nitrite" => $"nitrite ({list.Record.Days("nitrite_fish_loop_mgN_per_L")[day]:0.0} mg/L NO2-N): no feed, and chloride",
+            "chlorine" => "chlorine of the source water: neutralise it",
+            "pesticide" => "spray that dripped into the water: never over open water",
+            "handling" => "handling, or the shock of the move: temper slowly, move fewer at a time",
+            _ => "what happens in good care too",
+        };
     }
 
     private static void Cold(FindingList list)

@@ -31,9 +31,14 @@ internal static class NutrientFindings
     private static void Short(FindingList list, int element, ElementSummary nutrient, double day, int order)
     {
         string water = nutrient.LowestMgPerL is { } lowest ? $", {lowest.Value:0.##} mg/L at the lowest on {list.Day(lowest.Day)}" : string.Empty;
-        list.Add(73 - order, $"{Capital(Element.Names[element])} ran short on {list.Day(day)}, seen first on {nutrient.FirstShortCrop} "
+        // A few days that cost a tenth of growth are worth less than a season that costs half.
+        double worst = Worst(list, element);
+        double weight = 60 + (13 * Math.Min(1, (worst / 0.5) * (nutrient.DaysShort / 30.0))) - (order / 10.0);
+        list.Add(weight, $"{Capital(Element.Names[element])} ran {(worst < 0.2 ? "a little " : string.Empty)}short (up to {worst:0%} of growth) on {list.Day(day)}, seen first on {nutrient.FirstShortCrop} "
             + $"({DeficiencySymptoms.Of(element)}), and on {nutrient.DaysShort} days in all{water}: {DeficiencySymptoms.Remedy(element)}.");
     }
+
+    private static double Worst(FindingList list, int element) => list.Season.State.Growing.Nutrition.WorstDeficiency[element];
 
     private static void OutsideBand(FindingList list, int element, ElementSummary nutrient)
     {
