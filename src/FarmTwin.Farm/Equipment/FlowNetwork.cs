@@ -346,7 +346,8 @@ public sealed class FlowNetwork
         int from = _from[pipe];
         int to = _to[pipe];
         double above = LitresAfter[from] - NormalLitres[from];
-        double there = LitresAfter[to] - NormalLitres[to];
+        double toppedUp = FloatWorks(to) ? TopUp[to] * hours : 0;
+        double there = LitresAfter[to] - toppedUp - NormalLitres[to];
 
         // Through an open line water runs until both surfaces stand equally far above their normal levels.
         double surface = _basins[from].SurfaceSquareMetres;
@@ -364,7 +365,7 @@ public sealed class FlowNetwork
         LitresAfter[to] += moved;
 
         // What comes over the line need not come from the source.
-        double saved = FloatWorks(to) ? Math.Min(TopUp[to] * hours, moved) : 0;
+        double saved = Math.Min(toppedUp, moved);
         TopUp[to] -= saved / hours;
         LitresAfter[to] -= saved;
     }

@@ -69,7 +69,7 @@ public class FlowNetworkTests
     }
 
     [Fact]
-    public void A_level_line_carries_what_stands_above_the_normal_level_and_spares_source_water()
+    public void A_level_line_runs_until_both_sumps_stand_equally_high_and_spares_source_water()
     {
         var network = new FlowNetwork(Shipped);
         int plant = Index("plant-sump");
@@ -78,9 +78,11 @@ public class FlowNetworkTests
         litres[plant] += 60;
         litres[fish] -= 40;
         network.Solve(litres, new double[litres.Length], [1500], 1);
-        Assert.Equal(60, FlowOf(network, "level-line"), 1e-6);
+        // 60 L more on 2.2 m2 and 40 L less on 1.0 m2: 20 L over both is 6.25 mm above the normal level in each.
+        Assert.Equal(46.25, FlowOf(network, "level-line"), 1e-6);
         Assert.Equal(0, network.TopUp[fish], 1e-6);
-        Assert.Equal(720, network.LitresAfter[fish], 1e-6);
+        Assert.Equal(706.25, network.LitresAfter[fish], 1e-6);
+        Assert.Equal(1813.75, network.LitresAfter[plant], 1e-6);
 
         network.Solve(litres, new double[litres.Length], [0], 1);
         Assert.Equal(0, FlowOf(network, "level-line"));
