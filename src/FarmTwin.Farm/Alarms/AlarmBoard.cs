@@ -67,7 +67,7 @@ public sealed class AlarmBoard
     /// <summary>The alarm that cuts the feed most just now: one that stands, that somebody knows of, and that is not older than a stop may last.</summary>
     /// <param name="points">The alarms.</param>
     /// <param name="seconds">Now.</param>
-    /// <param name="longestHours">How long after it was raised an alarm may cut the feed, h.</param>
+    /// <param name="longestHours">How long an alarm may cut the feed after somebody saw to it, h.</param>
     /// <returns>Its number; -1 where none does.</returns>
     public int CutsFeed(IReadOnlyList<AlarmPoint> points, long seconds, double longestHours)
     {
@@ -76,7 +76,7 @@ public sealed class AlarmBoard
         for (int i = 0; i < States.Length; i++)
         {
             if (States[i] == AlarmState.Acknowledged && points[i].FeedShare < (most < 0 ? 1 : points[most].FeedShare)
-                && LastOf(i) is { } incident && seconds - incident.RaisedSeconds < longestHours * UnitConstants.SecondsPerHour)
+                && LastOf(i) is { } incident && seconds - Math.Max(incident.RaisedSeconds, incident.ArrivedSeconds) < longestHours * UnitConstants.SecondsPerHour)
             {
                 most = i;
             }

@@ -122,7 +122,13 @@ public sealed class Accounts
                 s => batches.Sum(b => (double)s.Operations.Delivered[b] * parts.Stocking[b].Number / parts.Stocking[b].Deliveries), species);
         }
 
-        Add("feed", CostCentre.Fish, prices.FeedPerKilogram, s => s.Totals.FeedGrams / UnitConstants.GramsPerKilogram);
+        for (int f = 0; f < parts.FeedNames.Length; f++)
+        {
+            int feed = f;
+            Add(feed == 0 ? "feed" : $"feed {parts.FeedNames[feed]}", CostCentre.Fish, prices.Feeds.GetValueOrDefault(parts.FeedNames[feed], prices.FeedPerKilogram),
+                s => s.Operations.FeedGrams[feed] / UnitConstants.GramsPerKilogram);
+        }
+
         for (int crop = 0; crop < parts.CropNames.Length; crop++)
         {
             int number = crop;

@@ -23,6 +23,10 @@ public sealed record PricesDescription
     [Input("feed", "Price of feed", Unit = "money/kg", Low = 0, High = 1000)]
     public double FeedPerKilogram { get; init; }
 
+    /// <summary>Feeds that cost otherwise, a kilogram, by name.</summary>
+    [Input("feeds", "Price of a feed, by its name in the library, where it differs from 'feed'", Unit = "money/kg", LibraryFolder = "feeds", Low = 0, High = 1000)]
+    public IReadOnlyDictionary<string, double> Feeds { get; init; } = new Dictionary<string, double>();
+
     /// <summary>Young fish, each, by species.</summary>
     [Input("fingerlings", "Price of a young fish, by the name of the fish in the library", Unit = "money/fish", LibraryFolder = "fish", Low = 0, High = 1000)]
     public IReadOnlyDictionary<string, double> Fingerlings { get; init; } = new Dictionary<string, double>();

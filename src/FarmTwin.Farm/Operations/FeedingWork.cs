@@ -176,6 +176,7 @@ public sealed class FeedingWork : FarmWork
         FishProcess.PostReleased(State.Books, meal.Dissolved);
         State.Books.PostElements(Door.Feed, FeedOf(cohort).ElementsOf(offered), 1);
         State.Totals.FeedGrams += offered;
+        State.Operations.FeedGrams[cohort.Batch >= 0 ? Parts.FeedIndexOfStocking[cohort.Batch] : 0] += offered;
         State.Totals.FeedTodayGrams += offered;
         return meal.UneatenGrams;
     }

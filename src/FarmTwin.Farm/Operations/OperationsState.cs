@@ -17,6 +17,7 @@ public sealed class OperationsState
         DosedGrams = new double[parts.Supplements.Count];
         HeaterUnits = new double[parts.Heaters.Length];
         HeaterMegajoules = new double[parts.Heaters.Length];
+        FeedGrams = new double[parts.FeedNames.Length];
     }
 
     /// <summary>Share of the appetite that is offered.</summary>
@@ -91,6 +92,9 @@ public sealed class OperationsState
     /// <summary>Fuel that each water heater took, in the sale unit of its fuel.</summary>
     public double[] HeaterUnits { get; }
 
+    /// <summary>Feed offered of each kind, g.</summary>
+    public double[] FeedGrams { get; }
+
     /// <summary>Heat that each water heater has given, MJ.</summary>
     public double[] HeaterMegajoules { get; }
 
@@ -128,6 +132,7 @@ public sealed class OperationsState
         HeaterMegajoulesMark = other.HeaterMegajoulesMark;
         other.DosingTurn.CopyTo(DosingTurn, 0);
         other.DosedGrams.CopyTo(DosedGrams, 0);
+        other.FeedGrams.CopyTo(FeedGrams, 0);
         other.HeaterUnits.CopyTo(HeaterUnits, 0);
         other.HeaterMegajoules.CopyTo(HeaterMegajoules, 0);
         FineUntilSeconds = other.FineUntilSeconds;

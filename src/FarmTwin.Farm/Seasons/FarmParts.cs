@@ -50,6 +50,8 @@ public sealed class FarmParts
         SpeciesOfStocking = [.. Stocking.Select(s => Array.IndexOf(strains, (s.Fish, s.StrainRate)))];
         Feed = FeedComposition.From(library.Set("feeds", farm.Feeding.Feed));
         FeedOfStocking = [.. Stocking.Select(s => s.Feed is { } own ? FeedComposition.From(library.Set("feeds", own)) : Feed)];
+        FeedNames = [farm.Feeding.Feed, .. Stocking.Select(s => s.Feed).OfType<string>().Where(f => f != farm.Feeding.Feed).Distinct()];
+        FeedIndexOfStocking = [.. Stocking.Select(s => s.Feed is { } own ? Array.IndexOf(FeedNames, own) : 0)];
         Quarantines = [.. farm.Quarantines.Values];
         QuarantineNames = [.. farm.Quarantines.Keys];
         QuarantineBasin = [.. Quarantines.Select(q => BasinIndex(q.Basin))];
@@ -208,6 +210,12 @@ public sealed class FarmParts
 
     /// <summary>The feed of each batch.</summary>
     public FeedComposition[] FeedOfStocking { get; }
+
+    /// <summary>Names of all feeds, the farm's usual one first.</summary>
+    public string[] FeedNames { get; }
+
+    /// <summary>Which of them each batch eats.</summary>
+    public int[] FeedIndexOfStocking { get; }
 
     /// <summary>Quarantine tanks.</summary>
     public QuarantineDescription[] Quarantines { get; }

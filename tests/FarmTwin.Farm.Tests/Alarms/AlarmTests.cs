@@ -1,5 +1,6 @@
 using FarmTwin.Farm.Alarms;
 using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Operations;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Tests.Laws;
 
@@ -124,17 +125,37 @@ public class AlarmTests
     }
 
     [Fact]
-    public void Whoever_knows_of_an_oxygen_alarm_does_not_feed_while_it_stands()
+    public void An_oxygen_alarm_stops_feed_for_a_day_and_then_the_water_decides()
     {
         FarmDescription farm = Farms.FirstSeason with
         {
             Probes = new Dictionary<string, ProbeDescription> { ["oxygen"] = new() { Quantity = ProbeQuantity.Oxygen, Basin = "tank-1" } },
-            Alarms = new Dictionary<string, AlarmDescription> { ["oxygen"] = new WatchOxygen { Probe = "oxygen", Below = 19 } },
+            Alarms = new Dictionary<string, AlarmDescription> { ["oxygen"] = new WatchOxygen { Probe = "oxygen", Below = 19, WhileFish = true } },
         };
         Season season = Farms.Run(farm, 30);
-        Assert.True(season.State.Totals.FishDelivered > 0);
-        Assert.Equal(0, season.State.Totals.FeedGrams);
-        Assert.True(season.State.Totals.FeedWithheldGrams > 0);
+        long seen = season.State.Alarms.Incidents[0].ArrivedSeconds;
+        LoggedEvent[] withheld = [.. season.Log.Events.Where(e => e.What == "meal withheld")];
+        Assert.NotEmpty(withheld);
+        Assert.All(withheld, e => Assert.InRange(e.Seconds - seen, 0, 24 * 3600));
+        Assert.True(season.State.Husbandry.WithheldTankDays >= 1);
+        Assert.True(season.State.Totals.FeedGrams > 0, "the tank's own oxygen is good");
+    }
+
+    [Fact]
+    public void A_high_pH_that_never_returns_halves_the_feed_for_a_day_and_starves_no_fish()
+    {
+        FarmDescription farm = Farms.FirstSeason with
+        {
+            Probes = new Dictionary<string, ProbeDescription> { ["pH"] = new() { Quantity = ProbeQuantity.PH, Basin = "fish-sump" } },
+            Alarms = new Dictionary<string, AlarmDescription> { ["pH"] = new WatchPH { Probe = "pH", Above = 5, WhileFish = true } },
+        };
+        Season season = Farms.Run(farm, 35);
+        double quiet = Farms.Run(Farms.FirstSeason, 35).State.Totals.FeedGrams;
+        long seen = season.State.Alarms.Incidents[0].ArrivedSeconds;
+        Assert.DoesNotContain(season.Log.Events, e => e.What == "meal withheld");
+        Assert.NotEmpty(season.Log.Events.Where(e => e.What == "meal cut"));
+        Assert.All(season.Log.Events.Where(e => e.What == "meal cut"), e => Assert.InRange(e.Seconds - seen, 0, 24 * 3600));
+        Assert.InRange(season.State.Totals.FeedGrams / quiet, 0.85, 1);
     }
 
     [Theory]

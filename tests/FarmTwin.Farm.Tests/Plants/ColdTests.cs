@@ -26,6 +26,25 @@ public class ColdTests
     }
 
     [Fact]
+    public void A_board_on_which_all_died_is_taken_off_and_the_others_keep_their_order()
+    {
+        var lane = new RaftLane(3, 18, 0.72);
+        for (int day = 1; day <= 3; day++)
+        {
+            lane.Push(new PlantLot { Plants = 18, SownDay = day });
+        }
+
+        lane.HarvestOldest(new PlantLot());
+        lane.Push(new PlantLot { Plants = 18, SownDay = 4 });
+        lane.Lose(1, 18, new PlantLot());
+        lane.TakeOffEmpty();
+        Assert.Equal(2, lane.Count);
+        Assert.Equal(2, lane[0].SownDay);
+        Assert.Equal(4, lane[1].SownDay);
+        Assert.Equal(1, lane.FreeBoards);
+    }
+
+    [Fact]
     public void A_light_frost_kills_basil_and_spares_lettuce_and_chard()
     {
         // Ontario ministry page on tomato and pepper, and common practice: basil blackens at the first frost, lettuce and chard stand.
