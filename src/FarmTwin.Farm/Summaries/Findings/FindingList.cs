@@ -7,8 +7,8 @@ namespace FarmTwin.Farm.Summaries.Findings;
 /// <remarks>Heaviest first: 90 and above what harms fish, 60 what costs a crop or a week, below that what a person should know.</remarks>
 internal sealed class FindingList
 {
-    private const int Most = 20;
-    private const int MostOfAnArea = 4;
+    private const int Most = 12;
+    private const int MostOfAnArea = 3;
     private const double TooHeavyToLeaveOut = 80;
     private readonly List<(double Weight, string Area, string Sentence)> _found = [];
 
