@@ -190,8 +190,8 @@ public class SheetTests
     {
         Sheet Sump(double litres) => Of(First with { Pipes = First.Pipes.With("to-tank-1", p => p with { DrainBackLitres = litres }) });
         Assert.Equal(Verdict.Fine, Sump(40)["drainBack.fish-sump"].Verdict);
-        Assert.Equal(Verdict.Watch, Sump(220)["drainBack.fish-sump"].Verdict);
-        Assert.Equal(Verdict.Act, Sump(260)["drainBack.fish-sump"].Verdict);
+        Assert.Equal(Verdict.Watch, Sump(370)["drainBack.fish-sump"].Verdict);
+        Assert.Equal(Verdict.Act, Sump(410)["drainBack.fish-sump"].Verdict);
     }
 
     /// <summary>A film at rest fulfils its own balance, Y J (1 − x/x_max) = b x, so its flux lies below that of a full film.</summary>

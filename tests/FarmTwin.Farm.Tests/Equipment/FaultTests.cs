@@ -94,7 +94,7 @@ public class FaultTests(ITestOutputHelper output)
     [Fact]
     public void Water_that_drains_back_floods_a_small_sump_unless_a_check_valve_holds_it()
     {
-        // Three tanks let 120 L each back into a sump with 250 L of freeboard.
+        // Three tanks let 170 L each back into a sump with 400 L of freeboard.
         Season flooded = Farms.Run(Draining(checkValve: false), 4);
         Season held = Farms.Run(Draining(checkValve: true), 4);
         output.WriteLine($"spilled {flooded.State.Totals.SpilledLitres:0} L without, {held.State.Totals.SpilledLitres:0} with check valves; "
@@ -109,7 +109,7 @@ public class FaultTests(ITestOutputHelper output)
             return farm with
             {
                 Pipes = farm.Pipes.ToDictionary(p => p.Key, p => p.Key.StartsWith("to-tank", StringComparison.Ordinal)
-                    ? p.Value with { DrainBackLitres = 120, CheckValve = checkValve }
+                    ? p.Value with { DrainBackLitres = 170, CheckValve = checkValve }
                     : p.Value),
             };
         }
