@@ -20,6 +20,8 @@ public static class CausesPage
             What goes wrong on such a farm, what shows it, and what to do. Each cause is a small scenario under `scenarios/causes` that extends a
             farm of its own: the parent is the farm without the cause, the file the farm with it, and the remedy in the file is tried on top. The
             signs are practice of the trade, no source; a test holds that each shows with the cause, not without it, and no more with the remedy.
+            Limits that a test kit or a rule of practice knows (TAN 1, alkalinity 25, oxygen 2, sodium 50 …) stand as practice has them; the
+            others (kilograms cut, shares of film, grams of algae) were placed between the farms' own figures and tell direction, not size.
             The figures below are the twin's, written by that test: invented farms, one seed, so read them as direction and size, not as dates.
 
             {inReach} of {outcomes.Count} chains are in reach of a twin that balances mass, heat and growth; the others say why not.
@@ -34,6 +36,9 @@ public static class CausesPage
 
         return page.ToString().ReplaceLineEndings("\n");
     }
+
+    // Smaller than anybody reads off a table.
+    private const double Nothing = 5e-4;
 
     private static void Chain(StringBuilder page, string file, CauseOutcome outcome)
     {
@@ -76,7 +81,8 @@ public static class CausesPage
     private static string Sentence(string clause) => char.ToUpperInvariant(clause[0]) + clause[1..] + ".";
 
     // Three digits are what such a figure is worth.
-    private static string Number(double value) => double.IsFinite(value)
-        ? Math.Abs(value) >= 100 ? value.ToString("0", CultureInfo.InvariantCulture) : value.ToString("G3", CultureInfo.InvariantCulture)
-        : "–";
+    private static string Number(double value) => !double.IsFinite(value) ? "–"
+        : Math.Abs(value) >= 100 ? value.ToString("0", CultureInfo.InvariantCulture)
+        : Math.Abs(value) < Nothing ? "0"
+        : value.ToString("G3", CultureInfo.InvariantCulture);
 }
