@@ -1,3 +1,6 @@
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Seasons;
+
 namespace FarmTwin.Farm.Climate;
 
 /// <summary>A house as its air balance sees it: plain measures, covers, vents, screen, heater.</summary>
@@ -97,4 +100,46 @@ public sealed record HouseParameters
             Air = air,
         };
     }
+
+    /// <summary>The house that a farm describes.</summary>
+    /// <param name="parts">The farm.</param>
+    /// <param name="cover">Its cover.</param>
+    /// <param name="pressureKilopascal">Air pressure at the site, kPa.</param>
+    /// <exception cref="DescriptionException">A pad without fans, or wetted before the house is ventilated.</exception>
+    public static HouseParameters Of(FarmParts parts, CoverParameters cover, double pressureKilopascal)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(cover);
+        HouseDescription house = parts.Farm.House;
+        return new HouseParameters
+        {
+            FloorSquareMetres = house.FloorSquareMetres,
+            CoverSquareMetres = house.CoverSquareMetres,
+            CoverWattsPerKelvin = house.CoverSquareMetres * cover.HeatTransferWattsPerSquareMetreKelvin,
+            VolumeCubicMetres = house.AirCubicMetres,
+            PerimeterWattsPerKelvin = house.PerimeterMetres * parts.Climate.House.PerimeterWattsPerMetreKelvin,
+            InfiltrationPerHour = house.InfiltrationPerHour,
+            SolarTransmission = cover.SolarTransmission,
+            ParTransmission = cover.ParTransmission,
+            PressureKilopascal = pressureKilopascal,
+            VentCubicMetresPerSecond = house.LargestVentilationPerHour * house.AirCubicMetres / UnitConstants.SecondsPerHour,
+            VentSetPointCelsius = house.VentCelsius,
+            HasThermalScreen = house.Screen,
+            ScreenBelowCelsius = house.ScreenBelowCelsius ?? double.PositiveInfinity,
+            PadEffectiveness = house.EvaporativePad is { } pad ? PadOf(parts, pad) : 0,
+            PadSetPointCelsius = house.EvaporativePad?.WetAtCelsius ?? double.PositiveInfinity,
+            PurgeHumidityPercent = 100 * (house.HumidityPurge?.AboveShare ?? double.PositiveInfinity),
+            PurgeCubicMetresPerSecond = (house.HumidityPurge?.LargestPerHour ?? 0) * house.AirCubicMetres / UnitConstants.SecondsPerHour,
+            HeaterCapacityWatts = (house.AirHeater?.OutputKilowatts ?? 0) * UnitConstants.GramsPerKilogram,
+            HeaterSetPointCelsius = house.AirHeater?.HoldCelsius ?? double.NegativeInfinity,
+            Air = parts.Climate.House,
+        };
+    }
+
+    private static double PadOf(FarmParts parts, EvaporativePadDescription pad) => parts.Farm.House.Fans is null
+        ? throw new DescriptionException("house.evaporativePad: air must be drawn through a pad; describe the \"fans\" of the house.")
+        : pad.WetAtCelsius < parts.Farm.House.VentCelsius
+            ? throw new DescriptionException(
+                $"house.evaporativePad: it is wetted at {pad.WetAtCelsius:0.#} °C, below the {parts.Farm.House.VentCelsius:0.#} °C at which the house is ventilated; set \"wetAt\" at or above \"ventAt\".")
+            : pad.Effectiveness ?? parts.Climate.Machines.PadEffectiveness;
 }

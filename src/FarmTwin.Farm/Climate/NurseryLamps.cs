@@ -41,7 +41,7 @@ public sealed class NurseryLamps
 
             // Hours past midnight belong to the early morning.
             double lit = Overlap(from, to, on, on + hours) + Overlap(from, to, 0, on + hours - UnitConstants.HoursPerDay);
-            double share = off ? 0 : Burning(Math.Min(1, lit / (to - from)));
+            double share = off ? 0 : _farm.Running.LampShare(_farm.State.Equipment.NurseryLamps, Math.Min(1, lit / (to - from)));
             double photons = off ? 0 : tiers.Photons(t);
             _farm.TierLight[t] = new TierLight(
                 share, photons, photons / LampMicromolesPerJoule * share * UnitConstants.SecondsPerHour / 1e6, hours);
@@ -61,11 +61,6 @@ public sealed class NurseryLamps
 
         _farm.State.Totals.NurseryKilowattHours += Watts * kilowattHours;
     }
-
-    // As the timer would have them, unless they or it are broken, or without power.
-    private double Burning(double byTimer) => !_farm.Running.LampsPowered || _farm.State.Equipment.NurseryLamps == LampCondition.Dark ? 0
-        : _farm.State.Equipment.NurseryLamps == LampCondition.BurnsOn ? 1
-        : byTimer;
 
     private static double Overlap(double from, double to, double start, double end) => Math.Max(0, Math.Min(to, end) - Math.Max(from, start));
 }

@@ -1,3 +1,7 @@
+using FarmTwin.Engine.Chance;
+using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Seasons;
+
 namespace FarmTwin.Farm.Climate;
 
 /// <summary>The weather of a season, hour by hour: generated from normals or taken from a year on file.</summary>
@@ -31,6 +35,29 @@ public abstract class SeasonWeather
 
     /// <summary>Hours from the first midnight on.</summary>
     protected HourlyWeather[] Hours { get; }
+
+    /// <summary>The weather that a farm's site describes: of its file, or generated from its normals.</summary>
+    /// <param name="parts">The farm.</param>
+    /// <param name="streams">Chance; a file needs none.</param>
+    /// <exception cref="DescriptionException">The site says nothing of its weather, or its file was not read.</exception>
+    public static SeasonWeather Of(FarmParts parts, RandomStreams streams)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        SiteDescription site = parts.Farm.Site;
+        var where = new WeatherSite(site.LatitudeDegrees, site.LongitudeDegrees, site.ElevationMetres, site.TimeZoneHours);
+        int days = (int)Math.Ceiling(parts.Farm.LengthDays) + 2;
+        if (site.WeatherFile is { } file)
+        {
+            WeatherYear year = file.Year
+                ?? throw new DescriptionException($"site.weatherFile: '{file.File}' was not read; whoever reads the scenario hands its hours over.");
+            return new RecordedWeather(year, where, parts.Farm.Start, days, site.WarmerKelvin);
+        }
+
+        WeatherNormalsDescription normals = site.Normals
+            ?? throw new DescriptionException("site: neither 'normals' nor a 'weatherFile' says what the weather is; state one of them.");
+        return new WeatherGenerator(
+            MonthlyNormals.Of(normals, site.WarmerKelvin), where, streams, parts.Climate, parts.Farm.Start, days);
+    }
 
     /// <summary>The weather of a day.</summary>
     /// <param name="dayNumber">0 to <see cref="Days"/> - 1.</param>

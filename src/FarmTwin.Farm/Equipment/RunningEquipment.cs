@@ -70,6 +70,13 @@ public sealed class RunningEquipment
     /// <summary>Whether the lamps have power.</summary>
     public bool LampsPowered { get; private set; } = true;
 
+    /// <summary>Share of a step in which lamps burn: as their timer would have them, unless they or it are broken, or without power.</summary>
+    /// <param name="lamps">How the lamps stand.</param>
+    /// <param name="byTimer">Share by the timer, 0 to 1.</param>
+    public double LampShare(LampCondition lamps, double byTimer) => !LampsPowered || lamps == LampCondition.Dark ? 0
+        : lamps == LampCondition.BurnsOn ? 1
+        : byTimer;
+
     /// <summary>Exchange through each valve in the step, L/h each way.</summary>
     public double[] ValveFlow { get; }
 

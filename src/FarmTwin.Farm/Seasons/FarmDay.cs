@@ -2,9 +2,7 @@ using FarmTwin.Engine;
 using FarmTwin.Engine.Chance;
 using FarmTwin.Farm.Alarms;
 using FarmTwin.Farm.Biofilter;
-using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Climate;
-using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Energy;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Fish;
@@ -16,16 +14,11 @@ using FarmTwin.Farm.Water;
 
 namespace FarmTwin.Farm.Seasons;
 
-/// <summary>The farm as the clock sees it: one step of the continuous state, and the events of the day. Every process is listed here, once.</summary>
+/// <summary>The farm as the clock sees it: one step of the continuous state. Every process is listed here, once.</summary>
+/// <remarks>Work is listed in <see cref="FarmWorks"/>; events reach it by <see cref="FarmEvents"/>.</remarks>
 internal sealed class FarmDay : IHybridModel, IGuardedModel
 {
-    private const long FineStepSeconds = 60;
-    private const long FineHoldSeconds = 1800;
-
-    private const double LeastSpillLogged = 1;
-
     private readonly FarmContext _farm;
-    private readonly FarmLog _log;
     private readonly WaterBalance _balance;
     private readonly HeatBalance _heat;
     private readonly HeatSupply _supply;
@@ -42,44 +35,19 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
     private readonly MineralizationProcess _mineralization;
     private readonly PlantProcess _plants;
     private readonly BedProcess _beds;
-    private readonly Market _market;
-    private readonly Bookkeeping _bookkeeping;
-    private readonly Rounds _rounds;
-    private readonly FeedingWork _feeding;
-    private readonly FishTrade _trade;
-    private readonly FishArrivals _arrivals;
-    private readonly QuarantineCare _quarantine;
-    private readonly Mishaps _mishaps;
     private readonly AlgaeProcess _algae;
     private readonly ToxicantProcess _toxicants;
-    private readonly MineralizerCare _mineralizers;
-    private readonly FilterCare _filters;
-    private readonly CropWork _crops;
-    private readonly BedWork _bedWork;
-    private readonly FuelWork _fuel;
-    private readonly LaneWork _lanes;
-    private readonly FrostWork _frost;
-    private readonly MicrogreenWork _microgreens;
-    private readonly SeedBedRound _seedBeds;
-    private readonly DosingWork _dosing;
-    private readonly NutrientWatch _leaves;
-    private readonly StartUpWork _startUp;
-    private readonly CouplingWork _coupling;
-    private readonly FaultWork _faults;
-    private readonly PlannedWork _planned;
     private readonly ProbeProcess _probes;
-    private readonly AlarmWork _alarms;
-    private readonly Chores _chores;
     private readonly Thermostats _thermostats;
-    private readonly PlannedEvent[] _events;
+    private readonly FarmWorks _works;
+    private readonly FarmEvents _events;
+    private readonly StepChoice _stepChoice;
+    private readonly SeasonRecord _record;
     private readonly int[] _throttle;
-    private readonly double[] _oxygenBefore;
-    private readonly long _longest;
 
     public FarmDay(FarmContext farm, FarmLog log, HouseProcess house, SeasonRecord record, RandomStreams streams)
     {
         _farm = farm;
-        _log = log;
         FarmParts parts = farm.Parts;
         _balance = new WaterBalance(farm.Network);
         _heat = new HeatBalance(farm.Network, parts.HeaterBasin);
@@ -97,66 +65,32 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _mineralization = new MineralizationProcess(farm);
         _plants = new PlantProcess(farm);
         _beds = new BedProcess(farm);
-        _market = new Market(farm, log);
-        _bookkeeping = new Bookkeeping(farm);
-        _rounds = new Rounds(farm, log);
-        _feeding = new FeedingWork(farm, log);
-        _trade = new FishTrade(farm, log, _market);
-        _arrivals = new FishArrivals(farm, log);
-        var changes = new WaterChanges(farm, log);
-        _quarantine = new QuarantineCare(farm, log, changes);
-        _mineralizers = new MineralizerCare(farm, log);
-        _filters = new FilterCare(farm, log, _mineralizers);
-        _mishaps = new Mishaps(farm, log, _feeding, _filters, _mineralizers, changes);
         _algae = new AlgaeProcess(farm);
         _toxicants = new ToxicantProcess(farm);
-        _crops = new CropWork(farm, log, _plants);
-        _bedWork = new BedWork(farm, log, _plants, _market);
-        _fuel = new FuelWork(farm, log);
-        _lanes = new LaneWork(farm, log, _plants, _market);
-        _frost = new FrostWork(farm, log, _plants);
-        _seedBeds = new SeedBedRound(farm, log);
-        _microgreens = new MicrogreenWork(farm, log, _plants, _market);
-        _dosing = new DosingWork(farm, log);
-        _leaves = new NutrientWatch(farm, log);
-        _startUp = new StartUpWork(farm, log, _dosing);
-        _coupling = new CouplingWork(farm, log, _trade);
-        _faults = new FaultWork(farm, log, new BackupWork(farm, log));
         _probes = new ProbeProcess(farm, streams);
-        _alarms = new AlarmWork(farm, log, _probes, _coupling, _faults);
-        _chores = new Chores(farm, log, _alarms.People, _dosing);
         _thermostats = new Thermostats(farm, _probes);
-        _planned = new PlannedWork(farm, log, _dosing, _trade, _faults, _bedWork, _arrivals, changes, _mishaps);
         _record = record;
-        _events = [.. parts.Farm.Plan.Values];
+        _works = new FarmWorks(farm, log, _plants, _probes);
+        _events = new FarmEvents(farm, _works, new DayEnd(farm, log, record, _works, house, _plants, _algae), _heat);
+        _stepChoice = new StepChoice(farm, _probes);
         string[] filters = parts.FilterNames;
         _throttle = [.. parts.Farm.Pipes.Values.Select(p => p.ThrottledBy is null ? -1 : Array.IndexOf(filters, p.ThrottledBy))];
-        _oxygenBefore = new double[parts.Basins.Length];
-        _longest = (long)Math.Round(parts.Farm.StepMinutes * 60);
     }
 
-    public long LongestStepSeconds => _farm.State.Operations.FineUntilSeconds > NowSeconds || PowerAirOrFlowIsOff()
-        ? Math.Min(FineStepSeconds, _longest)
-        : Math.Min(_probes.LongestStepSeconds(), _longest);
+    public long LongestStepSeconds => _stepChoice.LongestSeconds(NowSeconds);
 
     public long NowSeconds { get; set; }
 
     public PlantProcess Plants => _plants;
 
-    public PlannedWork Planned => _planned;
+    public PlannedWork Planned => _works.Planned;
 
-    public CouplingWork Coupling => _coupling;
-
-    public FaultWork Faults => _faults;
-
-    public HeatBalance Heat => _heat;
+    public CouplingWork Coupling => _works.Coupling;
 
     public HouseProcess House => _house;
 
     /// <summary>The one guard is the alarm box's: how much of it nobody has been told yet.</summary>
     public double GuardValue(int guard) => _farm.State.Alarms.Changes.Count;
-
-    private readonly SeasonRecord _record;
 
     /// <summary>One step of everything that flows.</summary>
     public void Advance(long fromSeconds, long toSeconds)
@@ -211,137 +145,15 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
 
     public void Fire(in CalendarEntry entry, Simulation simulation)
     {
-        long now = entry.TimeSeconds;
-        NowSeconds = now;
-        if ((FarmEventKind)entry.Kind == FarmEventKind.MorningRound)
-        {
-            // What began by mishap ends whether or not anybody comes.
-            _mishaps.MorningRound(now);
-        }
-
-        if (_mishaps.IsMissed((FarmEventKind)entry.Kind, now, out long until))
-        {
-            if ((FarmEventKind)entry.Kind == FarmEventKind.SettlingEnds)
-            {
-                // The air stays off until somebody comes.
-                simulation.Calendar.Schedule(until, FarmPhase.Husbandry, entry.Kind, entry.Argument0);
-            }
-
-            return;
-        }
-
-        if (_chores.IsMissed((FarmEventKind)entry.Kind, entry.Argument0, now))
-        {
-            return;
-        }
-
-        switch ((FarmEventKind)entry.Kind)
-        {
-            case FarmEventKind.Midnight:
-                EndDay();
-                break;
-            case FarmEventKind.Meal:
-                _feeding.Meal(now);
-                break;
-            case FarmEventKind.MorningRound:
-                _faults.MorningRound(now);
-                _rounds.Morning(now);
-                _startUp.MorningRound(now);
-                _arrivals.MorningRound(now);
-                _quarantine.MorningRound(now);
-                _fuel.MorningRound(now, simulation);
-                _alarms.MorningRound(now);
-                _coupling.MorningRound(now, _heat.LargestWatts);
-                break;
-            case FarmEventKind.FilterCheck:
-                _filters.Check(now);
-                break;
-            case FarmEventKind.MineralizerCheck:
-                _mineralizers.Check(now, simulation);
-                break;
-            case FarmEventKind.SettlingEnds:
-                _mineralizers.EndSettling(entry.Argument0, now);
-                break;
-            case FarmEventKind.Sow:
-                _crops.Sow(entry.Argument0, now);
-                break;
-            case FarmEventKind.Transplant:
-                _seedBeds.Look(now);
-                _crops.Transplant(now);
-                break;
-            case FarmEventKind.HarvestBoards:
-                _lanes.HarvestBoards(entry.Argument0, now);
-                break;
-            case FarmEventKind.SowMicrogreens:
-                _microgreens.Sow(entry.Argument0, now);
-                break;
-            case FarmEventKind.CutMicrogreens:
-                _microgreens.Cut(now);
-                break;
-            case FarmEventKind.WaterNursery:
-                _microgreens.Water(now);
-                break;
-            case FarmEventKind.SowPlanting:
-                _bedWork.Sow(entry.Argument0, now);
-                break;
-            case FarmEventKind.SetOut:
-                _bedWork.SetOut(entry.Argument0, now);
-                break;
-            case FarmEventKind.Pick:
-                _bedWork.Pick(entry.Argument0, now);
-                break;
-            case FarmEventKind.TopPlants:
-                _bedWork.Top(entry.Argument0, now);
-                break;
-            case FarmEventKind.ClearBeds:
-                _bedWork.Clear(entry.Argument0, now);
-                break;
-            case FarmEventKind.FishSale:
-                _trade.Sell(now);
-                break;
-            case FarmEventKind.DosingCheck:
-                _dosing.Check(entry.Argument0, now);
-                break;
-            case FarmEventKind.Planned:
-                _planned.Apply(_events[entry.Argument0], now);
-                break;
-            case FarmEventKind.FaultMended:
-                _faults.Mended(entry.Argument0, now);
-                break;
-            case FarmEventKind.BackupStarts:
-                _faults.BackupStarts(entry.Argument0, entry.Argument1, now);
-                break;
-            case FarmEventKind.BackupRunsOut:
-                _faults.BackupRunsOut(entry.Argument0, entry.Argument1, now);
-                break;
-            case FarmEventKind.AlarmChange:
-                _alarms.Announce(now, simulation);
-                break;
-            case FarmEventKind.AlarmCall:
-                _alarms.Call(entry.Argument0, entry.Argument1, now, simulation);
-                break;
-            case FarmEventKind.AlarmLook:
-                _alarms.Look(now, simulation);
-                break;
-            case FarmEventKind.AlarmArrival:
-                _alarms.Arrive(entry.Argument0, now);
-                break;
-            case FarmEventKind.FuelCheck:
-                _fuel.Check(now);
-                break;
-            case FarmEventKind.FuelDelivery:
-                _fuel.Deliver(entry.Argument0, now);
-                break;
-            default:
-                throw new InvalidOperationException($"The farm knows no event of kind {entry.Kind}.");
-        }
+        NowSeconds = entry.TimeSeconds;
+        _events.Fire(entry, simulation);
     }
 
     public void Record(long timeSeconds)
     {
         NowSeconds = timeSeconds;
         _record.Instant(timeSeconds);
-        if (_faults.IsFollowed(timeSeconds))
+        if (_works.Faults.IsFollowed(timeSeconds))
         {
             _record.Faults.Add(timeSeconds);
         }
@@ -381,11 +193,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         WaterStep step = _farm.Step;
         FarmState state = _farm.State;
         FlowNetwork network = _farm.Network;
-        for (int b = 0; b < _oxygenBefore.Length; b++)
-        {
-            _oxygenBefore[b] = state.Basins.MilligramsPerLitre(b, Substance.Oxygen);
-        }
-
+        _stepChoice.Begin();
         _fish.Commit();
         _house.Commit();
         _plants.Uptakes.Commit();
@@ -411,7 +219,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
 
         _fish.CommitDeaths();
         _probes.Commit(fromSeconds, step.ToSeconds);
-        ChooseStep(step.ToSeconds);
+        _stepChoice.Follow(step.ToSeconds);
         NowSeconds = step.ToSeconds;
         FollowFaults(step);
         _record.Step(step.Hours * UnitConstants.SecondsPerHour);
@@ -453,93 +261,11 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
             return;
         }
 
-        _faults.Observe(step.ToSeconds, step.Hours);
-        if (_faults.IsFollowed(step.ToSeconds))
+        _works.Faults.Observe(step.ToSeconds, step.Hours);
+        if (_works.Faults.IsFollowed(step.ToSeconds))
         {
             _record.Faults.CountDead();
             _record.Faults.Add(step.ToSeconds);
-        }
-    }
-
-    // Without power, and where a stocked tank is without its air or its flow, by the minute from the moment that it fails.
-    private bool PowerAirOrFlowIsOff()
-    {
-        if (!_farm.State.Equipment.MainsOn)
-        {
-            return true;
-        }
-
-        for (int b = 0; b < _oxygenBefore.Length; b++)
-        {
-            if (_farm.State.Cohorts[b].Count > 0
-                && ((_farm.Parts.Basins[b].AirLitresPerMinute > 0 && _farm.State.Basins.AirShare[b] * _farm.Running.Air[b] <= 0)
-                    || _farm.Running.FlowIsOff(b)))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    // By the minute while a stocked basin is, or at this slope will be, short of oxygen.
-    private void ChooseStep(long now)
-    {
-        PracticeParameters practice = _farm.Parts.Practice;
-        for (int b = 0; b < _oxygenBefore.Length; b++)
-        {
-            if (_farm.State.Cohorts[b].Count == 0)
-            {
-                continue;
-            }
-
-            double oxygen = _farm.State.Basins.MilligramsPerLitre(b, Substance.Oxygen);
-            double predicted = oxygen + Math.Min(0, oxygen - _oxygenBefore[b]);
-            bool fine = _farm.State.Operations.FineUntilSeconds > now;
-            if (predicted < practice.FineStepOxygen || (fine && oxygen < practice.CoarseStepOxygen))
-            {
-                _farm.State.Operations.FineUntilSeconds = now + FineHoldSeconds;
-            }
-        }
-    }
-
-    private void EndDay()
-    {
-        HouseState house = _farm.State.House;
-        double nursery = house.HoursToday > 0 ? house.NurseryCelsiusHours / house.HoursToday : house.AirCelsius;
-        _algae.EndDay();
-        _mishaps.EndDay(NowSeconds);
-        _frost.EndDay(NowSeconds);
-        _plants.EndDay(nursery, FarmWork.DayOf(NowSeconds));
-        _house.EndDay();
-        _leaves.Look(NowSeconds);
-        _crops.DailyLosses();
-        _bedWork.EndDay(NowSeconds);
-        _lanes.EndDay();
-        _market.EndDay(NowSeconds);
-        _bookkeeping.EndDay();
-        _farm.State.Fuel.EndDay();
-        _record.Day();
-        if (NowSeconds % (UnitConstants.DaysPerWeek * UnitConstants.SecondsPerDay) == 0)
-        {
-            _bookkeeping.NewWeek();
-            _market.NewWeek(NowSeconds);
-        }
-
-        house.NurseryCelsiusHours = 0;
-        house.HoursToday = 0;
-        house.NaturalMolesToday = 0;
-        house.LampMolesToday = 0;
-        FarmTotals totals = _farm.State.Totals;
-        totals.FeedYesterdayGrams = totals.FeedTodayGrams;
-        totals.FeedTodayGrams = 0;
-        totals.UnexplainedDeathsYesterday = totals.UnexplainedDeathsToday;
-        totals.UnexplainedDeathsToday = 0;
-        double spilled = totals.SpilledLitres - totals.SpilledLitresLogged;
-        if (spilled > LeastSpillLogged)
-        {
-            _log.Add(NowSeconds, "spill", "farm", spilled, "L", "water ran over a brim and out of the farm today: find the blocked return or the float valve that runs on");
-            totals.SpilledLitresLogged = totals.SpilledLitres;
         }
     }
 }
