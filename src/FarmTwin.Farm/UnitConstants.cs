@@ -87,4 +87,7 @@ public static class UnitConstants
 
     /// <summary>Grams of CO2 per gram of inorganic carbon.</summary>
     public const double CarbonDioxidePerCarbon = (AtomicWeight.Carbon + (2 * AtomicWeight.Oxygen)) / AtomicWeight.Carbon;
+
+    /// <summary>Milligrams of CO2 in a mole.</summary>
+    public const double CarbonDioxideMilligramsPerMole = (AtomicWeight.Carbon + (2 * AtomicWeight.Oxygen)) * 1000;
 }

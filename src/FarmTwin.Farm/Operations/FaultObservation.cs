@@ -8,7 +8,6 @@ namespace FarmTwin.Farm.Operations;
 /// <summary>What a step did while a fault was open, or shortly after: added to the fault's figures.</summary>
 internal static class FaultObservation
 {
-    private const double CarbonDioxideMilligramsPerMole = 44010;
     private const double SecondsPerMinute = 60;
 
     /// <summary>Sets the figures that a fault begins with.</summary>
@@ -63,7 +62,7 @@ internal static class FaultObservation
             TimesTo(fault, b, oxygen, seconds, hours);
             fault.LowestOxygen[b] = double.IsNaN(fault.LowestOxygen[b]) ? oxygen : Math.Min(fault.LowestOxygen[b], oxygen);
             fault.LowestCelsius[b] = Math.Min(fault.LowestCelsius[b], basins.Celsius[b]);
-            fault.HighestCarbonDioxide[b] = Math.Max(fault.HighestCarbonDioxide[b], basins.CarbonDioxideMoles[b] * CarbonDioxideMilligramsPerMole);
+            fault.HighestCarbonDioxide[b] = Math.Max(fault.HighestCarbonDioxide[b], basins.CarbonDioxideMoles[b] * UnitConstants.CarbonDioxideMilligramsPerMole);
             fault.HighestUnionizedAmmonia[b] = Math.Max(fault.HighestUnionizedAmmonia[b], unionized);
             fault.StillHours[b] += farm.Network.Outflow(b) <= 0 ? hours : 0;
             fault.AnoxicHours[b] += oxygen < farm.Parts.Faults.AnoxicOxygen ? hours : 0;

@@ -11,8 +11,6 @@ public sealed class FaultTrace
 {
     private const long FineSeconds = 2 * UnitConstants.SecondsPerDay;
     private const long HourSeconds = 3600;
-    private const double CarbonDioxideMilligramsPerMole = 44010;
-
     private readonly FarmContext _farm;
     private readonly List<(RecordedColumn Column, Func<double> Value)> _columns = [];
     private readonly double[] _dead;
@@ -36,7 +34,7 @@ public sealed class FaultTrace
             {
                 case BasinUse.FishTank:
                     Add($"oxygen_{name}_mg_per_L", "mg/L", () => basins.MilligramsPerLitre(b, Substance.Oxygen));
-                    Add($"carbon_dioxide_{name}_mg_per_L", "mg/L", () => basins.CarbonDioxideMoles[b] * CarbonDioxideMilligramsPerMole);
+                    Add($"carbon_dioxide_{name}_mg_per_L", "mg/L", () => basins.CarbonDioxideMoles[b] * UnitConstants.CarbonDioxideMilligramsPerMole);
                     Add($"ammonia_unionized_{name}_mgN_per_L", "mg N/L", () => basins.MilligramsPerLitre(b, Substance.Tan)
                         * Ammonia.UnionizedFraction(basins.PH[b], basins.Celsius[b]));
                     Add($"water_{name}_C", "°C", () => basins.Celsius[b]);
