@@ -77,13 +77,6 @@ public static class FilmResponse
         return oxygen / (halfSaturationMilligramsPerLitre + oxygen);
     }
 
-    /// <summary>Inhibition by un-ionized ammonia, K_I/(K_I + NH3-N).</summary>
-    public static double FreeAmmonia(NitrificationParameters parameters, NitrifierPopulation population, double unionizedAmmoniaMilligramsNPerLitre)
-    {
-        double inhibition = parameters.Of(population).AmmoniaInhibitionMilligramsNPerLitre;
-        return inhibition / (inhibition + Math.Max(0, unionizedAmmoniaMilligramsNPerLitre));
-    }
-
     /// <summary>Carbon supply of ammonia oxidizers, alkalinity/(K + alkalinity); 1 for nitrite oxidizers or K = 0.</summary>
     public static double Alkalinity(NitrificationParameters parameters, NitrifierPopulation population, double alkalinityMilligramsPerLitre)
     {

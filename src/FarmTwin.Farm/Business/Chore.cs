@@ -57,6 +57,15 @@ public enum Chore
     /// <summary>A fish is stunned, chilled, weighed and packed.</summary>
     HarvestFish,
 
+    /// <summary>Fish in quarantine are looked over, and their water is tested.</summary>
+    WatchQuarantine,
+
+    /// <summary>Fish are netted from a tank, tempered and let into another.</summary>
+    MoveFish,
+
+    /// <summary>Fish are treated with salt and watched.</summary>
+    TreatFish,
+
     /// <summary>All of the water is tested with a kit.</summary>
     TestWater,
 
@@ -92,6 +101,9 @@ public enum Chore
 
     /// <summary>A valve, a set-point or a shade is set.</summary>
     Adjust,
+
+    /// <summary>Part of a basin's water is changed by hand.</summary>
+    ChangeWater,
 
     /// <summary>The morning round: pumps, air, levels, leaks, temperatures.</summary>
     DailyRound,

@@ -47,12 +47,18 @@ public sealed class LabourPlan
         StockingDescription[] plans = _design.Parts.Stocking;
         double tanks = FishOf(week).Select(f => f.Tank).Distinct().Count();
         double delivered = _design.Fish.Courses.Count(c => InWeek(c.DeliveredDay, week));
+        // A course begins in its tank, after quarantine.
+        double start = week * UnitConstants.DaysPerWeek;
+        BatchCourse[] quarantined = [.. _design.Fish.Courses.Where(c => plans[c.Batch].Quarantine is not null)];
+        double released = quarantined.Count(c => InWeek(c.DeliveredDay, week));
+        double watched = quarantined.Sum(c => Math.Max(0, Math.Min(c.DeliveredDay, start + UnitConstants.DaysPerWeek)
+            - Math.Max(c.DeliveredDay - plans[c.Batch].Quarantine!.Days, start)));
         int[] selling = [.. _design.Fish.Courses
             .Where(c => c.FirstSaleDay is { } sale && sale < (week + 1) * UnitConstants.DaysPerWeek && (c.EmptyDay ?? double.PositiveInfinity) >= week * UnitConstants.DaysPerWeek)
             .Select(c => c.Batch)];
         return Minutes(Chore.FeedTank, tanks * _design.Farm.Feeding.MealHours.Count * UnitConstants.DaysPerWeek)
             + Minutes(Chore.WeighFish, tanks * UnitConstants.DaysPerWeek / _design.Parts.Practice.WeighEveryDays)
-            + Minutes(Chore.ReceiveFish, delivered) + Minutes(Chore.CatchFish, selling.Length)
+            + Minutes(Chore.ReceiveFish, delivered) + Minutes(Chore.WatchQuarantine, watched) + Minutes(Chore.MoveFish, released) + Minutes(Chore.CatchFish, selling.Length)
             + Minutes(Chore.HarvestFish, selling.Sum(b => Math.Min(plans[b].LotPerWeek, plans[b].Number)));
     }
 

@@ -84,10 +84,6 @@ public sealed class DosingWork : FarmWork
             && !(dosing.EndsWhenOpened && opened) && !(dosing.EndsWhenCoupled && coupled) && (!dosing.BeginsWhenCoupled || coupled);
     }
 
-    /// <summary>Lets a supplement drip into a basin over the hours of practice.</summary>
-    public void Drip(int basin, Supplement supplement, double grams, long seconds) => Give(
-        basin, supplement, grams, seconds + (long)(Parts.Practice.DosingHours * UnitConstants.SecondsPerHour));
-
     /// <summary>Pours a supplement into a basin at once, whatever comes of it; says so where that breaks the hydroxide rule.</summary>
     public void Pour(int basin, Supplement supplement, double grams, long seconds)
     {

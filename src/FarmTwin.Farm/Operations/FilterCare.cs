@@ -66,7 +66,7 @@ public sealed class FilterCare : FarmWork
             return;
         }
 
-        double water = to >= 0 ? MoveSludge(from, to, filter, bed) : LeadSludgeOut(from, filter, bed);
+        double water = to >= 0 ? MoveSludge(from, to, filter, bed) : LeadSludgeOut(from, filter, bed, seconds);
 
         Spend(Chore.WashFilter, 1);
         State.Totals.Washes++;
@@ -108,7 +108,7 @@ public sealed class FilterCare : FarmWork
         return water;
     }
 
-    private double LeadSludgeOut(int from, BeadFilterDescription filter, BedState bed)
+    private double LeadSludgeOut(int from, BeadFilterDescription filter, BedState bed, long seconds)
     {
         double water = Math.Min(filter.WashWaterLitres, State.Basins.Litres[from] / 2);
         if (water > 0)
@@ -122,6 +122,8 @@ public sealed class FilterCare : FarmWork
         }
 
         State.Totals.CompostedSolidsGrams += bed.DryGrams;
+        Log.Add(seconds, "sludge to compost", Parts.BasinNames[from], bed.DryGrams / UnitConstants.GramsPerKilogram, "kg DM",
+            $"{water:0} L of wash water with what was on the beads");
         return water;
     }
 }

@@ -67,6 +67,7 @@ public sealed class FishArrivals : FarmWork
     /// <summary>Moves a share of the fish of a tank to another, average in size.</summary>
     public void Move(int from, int to, double share, double temperKelvinPerHour, long seconds)
     {
+        Spend(Chore.MoveFish, State.Cohorts[from].Count > 0 ? 1 : 0);
         foreach (Cohort cohort in State.Cohorts[from].ToArray())
         {
             FishParameters species = Parts.Species[cohort.SpeciesIndex];
@@ -164,6 +165,7 @@ public sealed class FishArrivals : FarmWork
                 State.Cohorts[basin].RemoveAt(c);
                 State.Husbandry.QuarantinesEnded++;
                 StockingDescription stocking = Parts.Stocking[cohort.Batch];
+                Spend(Chore.MoveFish, 1, Parts.ProductOfSpecies[cohort.SpeciesIndex]);
                 PutInto(_tank[cohort.Batch], cohort, basin, stocking.Quarantine!.TemperKelvinPerHour, seconds, "end quarantine");
             }
         }

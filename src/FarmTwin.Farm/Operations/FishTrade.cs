@@ -170,6 +170,11 @@ public sealed class FishTrade : FarmWork
         {
             Spend(Chore.CatchFish, 1, product);
             Spend(Chore.HarvestFish, taken.Number, product);
+            if (double.IsNaN(State.Operations.FirstSoldAfterDays))
+            {
+                State.Operations.FirstSoldAfterDays = Math.Floor(DayOf(seconds)) - Math.Floor(DayOf(cohort.StockedAtSecond));
+            }
+
             Log.Add(seconds, "sell fish", Parts.BasinNames[tank], taken.Grams / UnitConstants.GramsPerKilogram, "kg",
                 $"{taken.Number:0} fish of {taken.MeanGrams:0} g");
         }

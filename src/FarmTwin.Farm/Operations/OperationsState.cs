@@ -32,6 +32,9 @@ public sealed class OperationsState
     /// <summary>Day of the last delivery of fish; not a number before.</summary>
     public double LastDeliveryDay { get; set; } = double.NaN;
 
+    /// <summary>Days from the delivery of the fish that were sold first to their sale, quarantine and all; not a number before.</summary>
+    public double FirstSoldAfterDays { get; set; } = double.NaN;
+
     /// <summary>Day on which the filter counted as cycled; not a number before.</summary>
     public double CycledDay { get; set; } = double.NaN;
 
@@ -112,6 +115,7 @@ public sealed class OperationsState
         other.Delivered.CopyTo(Delivered, 0);
         other.DueDay.CopyTo(DueDay, 0);
         LastDeliveryDay = other.LastDeliveryDay;
+        FirstSoldAfterDays = other.FirstSoldAfterDays;
         Rounds.CopyFrom(other.Rounds);
         CycledDay = other.CycledDay;
         ChallengesPassed = other.ChallengesPassed;

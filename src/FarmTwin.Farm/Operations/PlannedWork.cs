@@ -34,7 +34,7 @@ public sealed class PlannedWork : FarmWork
     /// <exception cref="DescriptionException">The event names a part that this farm does not have.</exception>
     public void Apply(PlannedEvent planned, long seconds)
     {
-        if (planned is SetValve or SetHeater or SetRation or SetAir or SetShade or ChangeWater)
+        if (planned is SetValve or SetHeater or SetRation or SetAir or SetShade)
         {
             Spend(Chore.Adjust, 1);
         }
@@ -123,6 +123,7 @@ public sealed class PlannedWork : FarmWork
             _changes.LeadOut(from, litres);
         }
 
+        Spend(Chore.ChangeWater, 1);
         Log.Add(seconds, "change water", change.Basin, litres, "L", change.To is null ? "to a soil crop, out of the farm" : $"to {change.To}");
     }
 
@@ -150,6 +151,7 @@ public sealed class PlannedWork : FarmWork
         double perKilogram = (salt.SodiumGramsPerKilogram + salt.ChlorideGramsPerKilogram) / UnitConstants.GramsPerKilogram;
         double grams = Math.Max(0, missing) * State.Basins.Litres[basin] / perKilogram;
         _dosing.Pour(basin, salt, grams, seconds);
+        Spend(Chore.TreatFish, 1);
         State.Husbandry.TreatedDay[basin] = DayOf(seconds);
         Log.Add(seconds, "treat with salt", treat.Basin, grams, "g",
             $"to {treat.GramsPerLitre:0.0} g/L; this water must not reach plants");

@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Water;
@@ -43,7 +44,9 @@ public sealed class QuarantineCare : FarmWork
             int basin = Parts.QuarantineBasin[q];
             double tan = State.Basins.MilligramsPerLitre(basin, Substance.Tan);
             double nitrite = State.Basins.MilligramsPerLitre(basin, Substance.Nitrite);
-            if (State.Cohorts[basin].Count > 0 && (tan > quarantine.ChangeAboveTan
+            bool stocked = State.Cohorts[basin].Count > 0;
+            Spend(Chore.WatchQuarantine, stocked ? 1 : 0);
+            if (stocked && (tan > quarantine.ChangeAboveTan
                 || nitrite > quarantine.ChangeAboveNitrite || State.Basins.PH[basin] < quarantine.ChangeBelowPH))
             {
                 Change(quarantine, basin, $"TAN {tan:0.0}, nitrite {nitrite:0.0} mg N/L, pH {State.Basins.PH[basin]:0.0}", seconds);
@@ -81,6 +84,7 @@ public sealed class QuarantineCare : FarmWork
             _changes.LetIn(basin, missing);
         }
 
+        Spend(Chore.ChangeWater, 1);
         State.Husbandry.QuarantineChangedLitres += litres;
         Log.Add(seconds, "change quarantine water", Parts.BasinNames[basin], litres, "L", $"{why}; {gone}, new from {from}");
     }

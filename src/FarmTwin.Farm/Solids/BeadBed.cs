@@ -1,19 +1,10 @@
 namespace FarmTwin.Farm.Solids;
 
-/// <summary>A bed of floating beads as a catcher of solids: capture, lost flow, late washing, leaching, washing.</summary>
+/// <summary>A bed of floating beads as a catcher of solids: capture, lost flow, late washing, leaching.</summary>
 /// <remarks>Pure functions. A wash is a transfer with its water, nitrate, alkalinity and TAN, never a loss.</remarks>
 public static class BeadBed
 {
-    private const int CellsWhenNotMixed = 3;
-
-    /// <summary>Flow through the bed, Q0/(1 + m/m50), L/h.</summary>
-    /// <param name="parameters">Solids parameters.</param>
-    /// <param name="cleanFlowLitresPerHour">Flow through the clean bed, L/h.</param>
-    /// <param name="heldKilogramsPerCubicMetre">Dry matter held, kg per m³ of beads.</param>
-    public static double FlowLitresPerHour(SolidsParameters parameters, double cleanFlowLitresPerHour, double heldKilogramsPerCubicMetre) =>
-        cleanFlowLitresPerHour * FlowShare(parameters, heldKilogramsPerCubicMetre);
-
-    /// <summary>Flow over clean flow, 0–1.</summary>
+    /// <summary>Flow over clean flow, 1/(1 + m/m50), 0–1.</summary>
     public static double FlowShare(SolidsParameters parameters, double heldKilogramsPerCubicMetre) =>
         1 / (1 + (Math.Max(0, heldKilogramsPerCubicMetre) / parameters.HalfFlowLoadKilogramsPerCubicMetre));
 
@@ -22,13 +13,6 @@ public static class BeadBed
     /// <param name="heldKilogramsPerCubicMetre">Dry matter held, kg per m³ of beads.</param>
     public static double OverdueWashFactor(SolidsParameters parameters, double heldKilogramsPerCubicMetre) =>
         1 - (parameters.OverdueWashLoss * Math.Clamp((heldKilogramsPerCubicMetre / parameters.FullLoadKilogramsPerCubicMetre) - 1, 0, 1));
-
-    /// <summary>Capture of a size class as a first-order coefficient, η Q, L/h.</summary>
-    /// <param name="parameters">Solids parameters.</param>
-    /// <param name="sizeClass">0 (above 100 µm) to 4 (below 5 µm).</param>
-    /// <param name="flowLitresPerHour">Flow through the bed, L/h.</param>
-    public static double CaptureConductanceLitresPerHour(SolidsParameters parameters, int sizeClass, double flowLitresPerHour) =>
-        parameters.CapturePerPass[sizeClass] * flowLitresPerHour;
 
     /// <summary>
     /// Share of what arrives evenly between two washes that dissolves before the second, 1 − (1 − e^(−kτ))/(kτ). For checks and
@@ -43,18 +27,4 @@ public static class BeadBed
         // Below this the closed form loses digits; its series is x/2 − x²/6.
         return exponent < 1e-4 ? (exponent / 2) - (exponent * exponent / 6) : 1 - ((1 - Math.Exp(-exponent)) / exponent);
     }
-
-    /// <summary>Share of the film that a wash strips.</summary>
-    public static double StripShare(SolidsParameters parameters, WashStyle style) => style switch
-    {
-        WashStyle.Gentle => parameters.GentleStripShare,
-        WashStyle.Vigorous => parameters.VigorousStripShare,
-        _ => parameters.OverdoneStripShare,
-    };
-
-    /// <summary>Cells in series as which the bed is to be computed: 1 while a pass takes little, else 3.</summary>
-    /// <param name="parameters">Solids parameters.</param>
-    /// <param name="removalPerPass">Share of TAN taken in a pass, 0–1.</param>
-    public static int CellsInSeries(SolidsParameters parameters, double removalPerPass) =>
-        removalPerPass > parameters.WellMixedRemovalLimit ? CellsWhenNotMixed : 1;
 }

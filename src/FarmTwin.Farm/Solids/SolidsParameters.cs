@@ -73,18 +73,6 @@ public sealed record SolidsParameters
     /// <summary>Most that an overdue wash takes from the film's capacity (share).</summary>
     public required double OverdueWashLoss { get; init; }
 
-    /// <summary>Share of the film stripped by a gentle wash.</summary>
-    public required double GentleStripShare { get; init; }
-
-    /// <summary>Share of the film stripped by a vigorous wash.</summary>
-    public required double VigorousStripShare { get; init; }
-
-    /// <summary>Share of the film stripped by a wash that runs minutes too long.</summary>
-    public required double OverdoneStripShare { get; init; }
-
-    /// <summary>Removal per pass above which a bed is to be computed as cells in series (share).</summary>
-    public required double WellMixedRemovalLimit { get; init; }
-
     /// <summary>Degradable volatile solids in fresh dry matter, g/g.</summary>
     public double FreshDegradableGramsPerGram => VolatileShare * DegradableShare;
 
@@ -135,10 +123,6 @@ public sealed record SolidsParameters
             HalfFlowLoadKilogramsPerCubicMetre = set.Get("halfFlowLoad", "kg DM/m3"),
             FullLoadKilogramsPerCubicMetre = set.Get("fullLoad", "kg DM/m3"),
             OverdueWashLoss = set.Get("overdueWashLoss", "1"),
-            GentleStripShare = set.Get("gentleStripShare", "1"),
-            VigorousStripShare = set.Get("vigorousStripShare", "1"),
-            OverdoneStripShare = set.Get("overdoneStripShare", "1"),
-            WellMixedRemovalLimit = set.Get("wellMixedRemovalLimit", "1"),
         };
     }
 

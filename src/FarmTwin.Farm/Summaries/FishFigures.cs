@@ -26,7 +26,7 @@ internal static class FishFigures
 
         double gained = ((totals.FishSoldGrams + totals.FishDiedGrams - totals.FishDeliveredGrams) / GramsPerKilogram) + standing;
         (PeakReading? density, string? densest) = Density(season, record);
-        (double? delivered, double? sold, double? wait) = Sales(season.Log);
+        (double? delivered, double? sold) = Sales(season.Log);
         return new FishSummary
         {
             FeedKg = totals.FeedGrams / GramsPerKilogram,
@@ -46,7 +46,7 @@ internal static class FishFigures
             MeanWeightSoldG = totals.FishSold >= 1 ? totals.FishSoldGrams / totals.FishSold : null,
             FirstDeliveryDay = delivered,
             FirstSaleDay = sold,
-            DaysFromDeliveryToFirstSale = wait,
+            DaysFromDeliveryToFirstSale = double.IsNaN(season.State.Operations.FirstSoldAfterDays) ? null : season.State.Operations.FirstSoldAfterDays,
             PeakDensityKgPerM3 = density,
             DensestTank = densest,
             FeedWithheldTankDays = season.State.Husbandry.WithheldTankDays,
@@ -56,25 +56,23 @@ internal static class FishFigures
         };
     }
 
-    private static (double? Delivered, double? Sold, double? Wait) Sales(FarmLog log)
+    private static (double? Delivered, double? Sold) Sales(FarmLog log)
     {
-        var deliveries = new Dictionary<string, double>(StringComparer.Ordinal);
         double? first = null;
         foreach (LoggedEvent line in log.Events)
         {
             double day = Math.Floor(FarmWork.DayOf(line.Seconds));
             if (line.What == "deliver fish")
             {
-                deliveries.TryAdd(line.Where, day);
                 first ??= day;
             }
             else if (line.What == "sell fish")
             {
-                return (first, day, deliveries.TryGetValue(line.Where, out double since) ? day - since : null);
+                return (first, day);
             }
         }
 
-        return (first, null, null);
+        return (first, null);
     }
 
     private static (PeakReading? Peak, string? Tank) Density(Season season, RecordView record)

@@ -51,7 +51,7 @@ public sealed record FishSummary
     /// <summary>Day of the first sale; null where there was none.</summary>
     public required double? FirstSaleDay { get; init; }
 
-    /// <summary>Days from the first delivery into a tank to the first sale from that tank, for the tank that sold first.</summary>
+    /// <summary>Days from the delivery of the fish that were sold first to their sale, quarantine included; null where none were sold.</summary>
     public required double? DaysFromDeliveryToFirstSale { get; init; }
 
     /// <summary>Densest that a tank stood at the end of a day, kg/m³, and its day; null without fish.</summary>

@@ -24,10 +24,6 @@ public static class CalciteKinetics
         return AcidTerm(kelvin, hydrogen) + CarbonicTerm(kelvin, carbonDioxideMolesPerLitre) + WaterTerm(kelvin);
     }
 
-    /// <summary>Net growth over forward rate, Ω^(2/3) − 1: above zero where calcite grows.</summary>
-    /// <param name="saturationRatio">Ω, at least 0.</param>
-    public static double Affinity(double saturationRatio) => Math.Pow(saturationRatio, TwoThirds) - 1;
-
     /// <summary>Share of the growth that phosphate leaves, 0–1.</summary>
     /// <param name="phosphorusMilligramsPerLitre">Dissolved phosphate, mg P/L.</param>
     /// <param name="parameters">Parameters.</param>

@@ -58,6 +58,23 @@ public class MoneyTests
         Assert.Equal(over * Prices.WagePerHour, Paid("wages"), 6);
     }
 
+    [Fact]
+    public void A_batch_with_its_own_feed_is_priced_by_that_feed()
+    {
+        FarmDescription farm = Farms.FirstSeason with
+        {
+            Prices = Prices with { Feeds = new Dictionary<string, double> { ["catfish-32"] = 7 } },
+            Stocking = Farms.FirstSeason.Stocking.Take(2).ToDictionary(
+                s => s.Key, s => s.Value with { WaitForCycle = false, AfterDays = 5, Feed = s.Key == Farms.FirstSeason.Stocking.Keys.First() ? null : "catfish-32" }),
+        };
+        Season season = Farms.Run(farm, 21);
+        double[] grams = season.State.Operations.FeedGrams;
+        Assert.All(grams, g => Assert.True(g > 0));
+        Assert.NotEqual(7, Prices.FeedPerKilogram);
+        Assert.Equal(grams[0] / 1000 * Prices.FeedPerKilogram, season.State.Money.Ledger.TotalOutBy(Door(season, "feed")), 6);
+        Assert.Equal(grams[1] / 1000 * 7, season.State.Money.Ledger.TotalOutBy(Door(season, "feed catfish-32")), 6);
+    }
+
     // Two heaters of different fuels: each is paid by its own fuel's price and unit.
     [Fact]
     public void Each_heater_is_paid_by_its_own_fuel()

@@ -1,7 +1,9 @@
+using FarmTwin.Farm.Business;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Fish;
 using FarmTwin.Farm.Operations;
 using FarmTwin.Farm.Seasons;
+using FarmTwin.Farm.Summaries;
 using FarmTwin.Farm.Tests.Laws;
 using FarmTwin.Farm.Water;
 using FarmTwin.Scenarios.Library;
@@ -112,6 +114,65 @@ public class QuarantineTests
         Assert.Equal(stayed.Number, moved.Number, 1);
         Assert.True(stayed.HandlingHoursLeft > 0 && moved.HandlingHoursLeft > 0);
         LedgerLawTests.AssertClosed(season);
+    }
+
+    [Fact]
+    public void Hours_are_booked_for_watching_changing_water_treating_and_moving()
+    {
+        FarmDescription farm = WithQuarantine() with
+        {
+            Plan = new Dictionary<string, PlannedEvent>
+            {
+                ["salt"] = new TreatWithSalt { Day = 31, Basin = "quarantine", GramsPerLitre = 3 },
+                ["by-hand"] = new ChangeWater { Day = 10, Basin = "fish-sump", Litres = 50 },
+                ["move"] = new MoveFish { Day = 47, Tank = "tank-1", To = "tank-2", Share = 0.5 },
+            },
+        };
+        Season season = Farms.Run(farm, 60);
+        LabourState labour = season.State.Labour;
+        int Count(string what) => season.Log.Events.Count(e => e.What == what);
+
+        // The first part is there on the mornings of days 30 to 43, the second from day 50 on.
+        Assert.Equal(14 + 10, labour.CountOf(Chore.WatchQuarantine), 0.5 + 1);
+        Assert.True(Count("change quarantine water") > 0);
+        Assert.Equal(Count("change quarantine water") + 1, labour.CountOf(Chore.ChangeWater));
+        Assert.Equal(1, labour.CountOf(Chore.TreatFish));
+        Assert.Equal(1 + 1, labour.CountOf(Chore.MoveFish));
+        Assert.Equal(2, labour.CountOf(Chore.ReceiveFish));
+        Assert.True(labour.Ledger.ClosureError(labour.ClosingHours(season.Parts.ChoreTimes)) < 1e-9);
+    }
+
+    [Fact]
+    public void The_wait_for_the_first_sale_counts_from_the_delivery_into_quarantine()
+    {
+        FarmDescription farm = WithQuarantine() with
+        {
+            Plan = new Dictionary<string, PlannedEvent> { ["sale"] = new HarvestFish { Day = 48, Tank = "tank-1", AboveGrams = 1 } },
+        };
+        FishSummary fish = SeasonSummary.Of(Farms.Run(farm, 49), ShippedLibrary.Library, "test").Fish;
+        Assert.Equal(30, fish.FirstDeliveryDay);
+        Assert.Equal(48, fish.FirstSaleDay);
+        Assert.Equal(18, fish.DaysFromDeliveryToFirstSale);
+    }
+
+    // A heater that never runs has all of its watts to spare; those are of no use to the fish loop.
+    [Fact]
+    public void The_ramp_reckons_with_the_heaters_of_the_fish_loop_alone()
+    {
+        FarmDescription farm = WithQuarantine();
+        WaterHeaterDescription small = farm.WaterHeaters["water"] with { OutputKilowatts = 2 };
+        WaterHeaterDescription idle = farm.WaterHeaters["quarantine"] with { HoldCelsius = 1, OutputKilowatts = 6 };
+        farm = farm with
+        {
+            Coupling = farm.Coupling! with { OnDay = 10 },
+            WaterHeaters = new Dictionary<string, WaterHeaterDescription> { ["water"] = small },
+        };
+        LoggedEvent[] one = Steps(farm);
+        LoggedEvent[] two = Steps(farm with { WaterHeaters = new Dictionary<string, WaterHeaterDescription> { ["quarantine"] = idle, ["water"] = small } });
+        Assert.Contains(one, e => e.Note.Contains("capped by the heater", StringComparison.Ordinal));
+        Assert.Equal(one.Select(e => (e.Seconds, e.Amount)), two.Select(e => (e.Seconds, e.Amount)));
+
+        static LoggedEvent[] Steps(FarmDescription farm) => [.. Farms.Run(farm, 25).Log.Events.Where(e => e.What == "coupling step")];
     }
 
     private static FarmDescription WithQuarantine()

@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Operations;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Summaries;
 using FarmTwin.Farm.Tests.Laws;
@@ -24,6 +25,17 @@ public sealed class WholeFarmBedTests
         Assert.True(tomato.BlossomEndRotKg < 0.05 * tomato.PickedKg);
         Assert.Equal(summary.Crops["tomato"].HarvestedKg, Farms.Days(Run.Value, "saleable_tomato_kg").Sum(), 1e-6);
         LedgerLawTests.AssertClosed(Run.Value);
+    }
+
+    [Fact]
+    public void Without_a_mineralization_tank_the_sludge_goes_to_compost_from_the_first_wash_on()
+    {
+        Season season = Farms.Run(Farms.Read("no-mineralizer"), 100);
+        SolidsSummary solids = SeasonSummary.Of(season, ShippedLibrary.Library, "test").Solids;
+        LoggedEvent first = season.Log.Events.First(e => e.What == "wash filter");
+        Assert.Equal(Math.Floor(first.Seconds / 86_400.0), solids.FirstCompostDay);
+        Assert.Equal(solids.Washes, solids.CompostTrips);
+        Assert.Equal(solids.CarriedKg, solids.CompostedKg, 9);
     }
 
     [Fact]

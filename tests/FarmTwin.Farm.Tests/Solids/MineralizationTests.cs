@@ -173,7 +173,6 @@ public sealed class MineralizationTests
             sum += Denitrification.SettledLossGrams(Parameters, ref blanket, 100, 1000, share, 10, 1);
             sum += Hydrolysis.ReleasedGrams(Solids, Element.Nitrogen, 5, 0.5, 0.01, 7, 1);
             sum += Hydrolysis.EquilibriumReleaseGrams(Solids, Element.Calcium, 5, 1, 6, 6, 1);
-            sum += BeadBed.CaptureConductanceLitresPerHour(Solids, 2, 100);
             state = state.Advance(Parameters, 1, false, blanket);
         }
 

@@ -38,8 +38,20 @@ internal sealed class CaseList(string subject)
     }
 
     /// <summary>A table of quantity, expected and tolerance, whose unit ends the quantity's name.</summary>
-    public void Quantities(string table, string source, string basis, Dictionary<string, double> computed) =>
-        Rows(table, source, basis, string.Empty, r => r["quantity"], "expected", r => PublishedTable.Number(r, "tolerance"), r => computed[r["quantity"]]);
+    /// <param name="table">The table.</param>
+    /// <param name="source">Who published it.</param>
+    /// <param name="basis">How it was read.</param>
+    /// <param name="computed">The twin's figures by quantity.</param>
+    /// <param name="own">Quantities whose expected value is our own arithmetic on published inputs.</param>
+    public void Quantities(string table, string source, string basis, Dictionary<string, double> computed, params string[] own)
+    {
+        foreach (IReadOnlyDictionary<string, string> row in PublishedTable.Read(table).Rows)
+        {
+            string quantity = row["quantity"];
+            Near(quantity, source, basis, PublishedTable.Number(row, "expected"), PublishedTable.Number(row, "tolerance"), string.Empty,
+                () => computed[quantity], own.Contains(quantity) ? Standing.Arithmetic : Standing.Test);
+        }
+    }
 
     /// <summary>A long table as one line: the row that departs most, as a share of its value.</summary>
     public void Worst(

@@ -29,8 +29,8 @@ internal static class FilterCases
         list.Near("Growth of ammonia oxidizers at 30 over 20 °C", "Vannecke & Volcke 2015", "published", 2.51, 0.01, "-",
             () => FilmResponse.Temperature(Parameters, Ammonia, 30) / FilmResponse.Temperature(Parameters, Ammonia, 20));
         list.Near("Autotroph growth of Activated Sludge Model 1 at NH 2, DO 2 mg/L", "Henze et al. 1987", "published", 0.278, 0.0014, "1/d",
-            () => FilmFlux.BestGramsPerSquareMetreDay(1e9, 0.5 * FilmResponse.Oxygen(0.4, 2), 1, 2));
-        list.Near("Ammonia left by a mixed nitrifying reactor, 20 d", "Monod theory with Metcalf & Eddy's figures", "second hand", 0.175, 0.00175, "mg N/L", FilmTests.MixedReactor);
+            () => FilmFlux.BestGramsPerSquareMetreDay(1e9, 0.5 * FilmResponse.Oxygen(0.4, 2), 1, 2), Standing.Arithmetic);
+        list.Near("Ammonia left by a mixed nitrifying reactor, 20 d", "Monod theory with Metcalf & Eddy's figures", "second hand", 0.175, 0.00175, "mg N/L", FilmTests.MixedReactor, Standing.Arithmetic);
         list.Near("Gain of a mature film's rate by a degree", "Zhu & Chen 2002", "abstract", 4.275, 0.3, "%/K", FilmTests.PercentPerDegree);
         list.Band("Rate lost where organic carbon weighs as much as ammonia nitrogen (70 %)", "Zhu & Chen 2001", "abstract", 60, 80, "%", () => 100 * (1 - HeterotrophCompetition.Factor(Parameters, 1)), Standing.Calibrated);
         var values = new Dictionary<string, Func<double>>
@@ -42,7 +42,7 @@ internal static class FilterCases
         };
         list.Rows("filter-stoichiometry", "Ebeling et al. 2006; US EPA 1975", "from memory", "g/g N", r => $"Nitrification: {r["quantity"]}", "value",
             r => Number(r, "value") * Number(r, "tolerance"), r => values[r["quantity"]]());
-        list.Near("Surface of 1 mm spheres at void share 0.344", "Timmons, Holder & Ebeling", "published", 3936, 1, "m2/m3", () => SurfaceMedium.OfSpheresSquareMetresPerCubicMetre(0.001, 0.344));
+        list.Near("Surface of 1 mm spheres at void share 0.344", "Timmons, Holder & Ebeling", "published", 3936, 1, "m2/m3", () => SurfaceMedium.OfSpheresSquareMetresPerCubicMetre(0.001, 0.344), Standing.Arithmetic);
     }
 
     private static void Filters(CaseList list)
@@ -80,7 +80,7 @@ internal static class FilterCases
             () => MineralizationTank.ClearShare(Mineralization, 4, 12), Standing.Calibrated);
         list.Near("Stokes velocity of 50 µm, excess density 50 kg/m3, 25 °C", "Stokes's law", "own calculation", 0.276, 0.002, "m/h", () => Settling.VelocityMetresPerHour(50e-6, 50, 25));
         list.Near("4.6 US gal/min over a square foot", "Davidson & Summerfelt 2005", "published", 0.0031 * 3600, 0.12, "m/h",
-            () => Settling.SurfaceLoadingMetresPerHour(4.6 * UnitConstants.LitresPerUsGallon * 60, 0.3048 * 0.3048));
+            () => Settling.SurfaceLoadingMetresPerHour(4.6 * UnitConstants.LitresPerUsGallon * 60, 0.3048 * 0.3048), Standing.Arithmetic);
         list.Near("Oxygen that a fresh batch of 10 g/L asks at 25 °C", "first-order law", "own calculation", 55, 0.55, "mg/(L h)",
             () => MineralizationTank.OxygenDemandMilligramsPerLitreHour(Solids, 10 * dryness, 25));
     }

@@ -47,8 +47,8 @@ internal static class FishCases
 
     private static void Growth(CaseList list)
     {
-        list.Near("Days from 55 to 600 g at 29 °C by the power law used as a cross-check", "Goddek & Körner 2019", "second hand", 151.8, 0.3, "d", () => GrowthCurves.PowerLawDays(55, 600, 29));
-        list.Near("Gain at 100 g, 29 °C, by the same", "Goddek & Körner 2019", "second hand", 2.434, 0.005, "g/d", () => GrowthCurves.PowerLawGainGramsPerDay(100, 29));
+        list.Near("Days from 55 to 600 g at 29 °C by the power law used as a cross-check", "Goddek & Körner 2019", "second hand", 151.8, 0.3, "d", () => GrowthCurves.PowerLawDays(55, 600, 29), Standing.Arithmetic);
+        list.Near("Gain at 100 g, 29 °C, by the same", "Goddek & Körner 2019", "second hand", 2.434, 0.005, "g/d", () => GrowthCurves.PowerLawGainGramsPerDay(100, 29), Standing.Arithmetic);
         list.Band("Nile tilapia from 79.2 g, 168 d at 28 °C (power law 670 g, measured 813.8 g at a temperature not seen)", "Goddek & Körner 2019; Rakocy et al. 2004", "second hand; from memory", 650, 900, "g",
             GrowthTests.From79Grams);
         IReadOnlyList<IReadOnlyDictionary<string, string>> trial = Read("fish-temperature-trial").Rows;
@@ -58,10 +58,10 @@ internal static class FishCases
         list.Band("Growth at 30.3 °C over that at 22.2 °C (\"three times\")", "SRAC 283", "published", 2.4, 3.7, "-", () => GrowthTests.Gain(30.3) / GrowthTests.Gain(22.2));
         list.Band("Feed taken at 17.2 °C over maintenance (\"near nil\")", "SRAC 283", "published", 0, 0.4, "-",
             () => Feeding.AppetiteGramsPerFishDay(Nile, 100, FishLibrary.Clean(17.2)) / Feeding.MaintenanceGramsPerDay(Nile, 100, 17.2));
-        list.Near("Growth by thermal units: 10 g, 10 °C, 100 d", "Iwama & Tautz 1981", "from memory", 31.39, 0.01, "g", () => GrowthCurves.ThermalUnitGrams(10, 1, 1000));
+        list.Near("Growth by thermal units: 10 g, 10 °C, 100 d", "Iwama & Tautz 1981", "from memory", 31.39, 0.01, "g", () => GrowthCurves.ThermalUnitGrams(10, 1, 1000), Standing.Arithmetic);
         list.Band("Final weight after 200 d at 6.5 over 2.6 mg/L oxygen (more: order only)", "Papoutsoglou & Tziha 1996", "abstract", 1.05, double.PositiveInfinity, "-", () => Long(6.51) / Long(2.63));
         list.Band("Q10 of maintenance, carp 2.38 from four temperatures", "Goolish & Adelman 1984", "abstract; another species", 2.0, 2.4, "-", () => Nile.MaintenanceQ10);
-        list.Band("Growth at 500 mg NO3-N/L over that without", "Monsees et al.", "abstract", 0.97, 1, "-", () => Stress.NitrateFactor(Nile, 500));
+        list.Band("Growth at 500 mg NO3-N/L over that without", "Monsees et al.", "abstract", 0.97, 1, "-", () => Stress.NitrateFactor(Nile, 500), Standing.Calibrated);
 
         static double Long(double oxygen)
         {
@@ -80,7 +80,7 @@ internal static class FishCases
             () => Nile.TissueOf(nile.Value.Cohort.GainedGrams).Nitrogen / FishLibrary.Feed.ElementsOf(nile.Value.Cohort.FedGrams).Nitrogen);
         list.Band("Oxygen used per feed (sources disagree)", "aquaculture texts", "second hand", 0.17, 0.6, "g/g", () => nile.Value.OxygenGrams / nile.Value.Cohort.FedGrams);
         list.Near("Oxygen of a fasting 100 g fish at 28 °C by the published regression, a low bound", "regression on small Nile tilapia", "abstract", 227, 0.1, "mg/(kg h)",
-            () => OxygenCheck.RegressionMilligramsPerKilogramHour(100, 28));
+            () => OxygenCheck.RegressionMilligramsPerKilogramHour(100, 28), Standing.Arithmetic);
         list.Gap("TAN of a red tilapia growing from 20 to 200 g", "Iranian Journal of Fisheries Sciences, article 114814, rates integrated", "abstract", 3.27, 0.07, "g N",
             () =>
             {
@@ -97,7 +97,7 @@ internal static class FishCases
 
     private static void Harm(CaseList list)
     {
-        list.Near("Growth at 0.73 mg NH3-N/L over that without", "Abdalla & McNabb 1998", "abstract", 0.5, 0.03, "-", () => Stress.AmmoniaFactor(Nile, 0.73));
+        list.Near("Growth at 0.73 mg NH3-N/L over that without", "Abdalla & McNabb 1998", "abstract", 0.5, 0.03, "-", () => Stress.AmmoniaFactor(Nile, 0.73), Standing.Calibrated);
         FishWater low = FishLibrary.Clean(28) with { OxygenMilligramsPerLitre = 1.5 };
         list.Band("Feed taken at 1.5 over 7 mg/L oxygen (0.60 measured)", "Tsadik & Kutty 1987", "published", 0.45, 0.70, "-",
             () => Feeding.AppetiteGramsPerFishDay(Nile, 8.1, low) / Feeding.AppetiteGramsPerFishDay(Nile, 8.1, FishLibrary.Clean(28)));

@@ -44,8 +44,8 @@ internal static class PlantCases
         Case(list, "ammonium_half", "Lettuce with 10 mM ammonium nitrate over that without, beside 11 mM nitrate", "abstract, ambiguous", PublishedTrialTests.AmmoniumHalf);
         list.Rows("plants-critical-nitrogen", "Tei et al. 2002; Conversa & Elia 2019", "abstract; lettuce demands from memory", "kg N/ha", r => $"Critical nitrogen uptake, {r["crop"]}, {r["tonnes_per_ha"]} t/ha", "uptake_kg_ha",
             r => Number(r, "uptake_kg_ha") * Number(r, "tolerance"), r => 10 * Number(r, "tonnes_per_ha") * Stress.CriticalNitrogenPercent(Number(r, "a"), Number(r, "b"), Number(r, "tonnes_per_ha")));
-        list.Rows("plants-nitrate-uptake", "Swiader & Freiji 1996", "abstract", "-", r => $"Nitrate uptake at {r["nitrate"]} µmol/L over the greatest", "share", _ => 0.005, r => Uptake.Saturation(Number(r, "nitrate"), 9.5));
-        list.Band("Least nitrate that lettuce still takes up", "Swiader & Freiji 1996", "abstract", 0.42, 0.85, "µmol/L", () => Crops.Common.NitrateMinimumMilligramsNPerLitre / 14.007 * 1000);
+        list.Rows("plants-nitrate-uptake", "Swiader & Freiji 1996", "abstract", "-", r => $"Nitrate uptake at {r["nitrate"]} µmol/L over the greatest", "share", _ => 0.005, r => Uptake.Saturation(Number(r, "nitrate"), 9.5), Standing.Arithmetic);
+        list.Band("Least nitrate that lettuce still takes up", "Swiader & Freiji 1996", "abstract", 0.42, 0.85, "µmol/L", () => Crops.Common.NitrateMinimumMilligramsNPerLitre / 14.007 * 1000, Standing.Calibrated);
         const string Nozzi = "Nozzi et al. 2018: 4.0, 4.9, 6.1 kg/m2 against 5.65 in solution";
         const string Basis = "second hand; concentrations assumed: order only";
         list.Band("Lettuce in fish water with iron over fish water alone (1.2): more", Nozzi, Basis, 1.05, double.PositiveInfinity, "-", () => NutrientTests.Nozzi().Iron / NutrientTests.Nozzi().FishWater);

@@ -101,7 +101,7 @@ internal static class WaterCases
             return CarbonateSystem.CalciteSaturationIndex(calcium, carbon, 7.8, in constants, strength);
         });
         list.Near("Alkalinity taken by nitrifying 588 lb N a day", "a water operators' course (2.35 MGD at 30 mg N/L)", "published", 4198, 4.2, "lb/d",
-            () => 2.35 * 30 * 8.34 * 2 * UnitConstants.GramsCalciumCarbonatePerEquivalent / UnitConstants.AtomicWeight.Nitrogen);
+            () => 2.35 * 30 * 8.34 * 2 * UnitConstants.GramsCalciumCarbonatePerEquivalent / UnitConstants.AtomicWeight.Nitrogen, Standing.Arithmetic);
     }
 
     private static void Conductivities(CaseList list)

@@ -72,7 +72,7 @@ internal static class FishFindings
     {
         if (fish.FirstSaleDay is { } sale)
         {
-            string wait = fish.DaysFromDeliveryToFirstSale is { } days ? $", {days:0} days after that tank was stocked" : string.Empty;
+            string wait = fish.DaysFromDeliveryToFirstSale is { } days ? $", {days:0} days after they were delivered" : string.Empty;
             list.Add(58, $"The first fish were sold on {list.Day(sale)}{wait}; {fish.HarvestedKg:0} kg in all at {fish.MeanWeightSoldG:0} g, "
                 + $"{fish.StandingKg:0} kg stand at the end.");
         }

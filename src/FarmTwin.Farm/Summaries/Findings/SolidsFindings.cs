@@ -25,7 +25,8 @@ internal static class SolidsFindings
         {
             (_, double last, int trips) = list.Span("sludge to compost");
             string rhythm = trips > 1 ? $", {trips} times until {list.Day(last)}, every {(last - first) / (trips - 1):0} days or so" : string.Empty;
-            list.Add(48, $"Thick sludge must go to compost from {list.Day(first)} on{rhythm}: {solids.CompostedKg:0.0} kg dry, out of {solids.CarriedKg:0.0} kg carried.");
+            string sludge = list.Season.Parts.Mineralizers.Length > 0 ? "Thick sludge" : "The sludge of the washes";
+            list.Add(48, $"{sludge} must go to compost from {list.Day(first)} on{rhythm}: {solids.CompostedKg:0.0} kg dry, out of {solids.CarriedKg:0.0} kg carried.");
         }
 
         if (solids.ReturnedShareOfFeedNitrogen is { } share && solids.Decants > 0)
