@@ -133,7 +133,7 @@ public class QuarantineTests
         int Count(string what) => season.Log.Events.Count(e => e.What == what);
 
         // The first part is there on the mornings of days 30 to 43, the second from day 50 on.
-        Assert.Equal(14 + 10, labour.CountOf(Chore.WatchQuarantine), 0.5 + 1);
+        Assert.Equal(14 + 10, labour.CountOf(Chore.WatchQuarantine));
         Assert.True(Count("change quarantine water") > 0);
         Assert.Equal(Count("change quarantine water") + 1, labour.CountOf(Chore.ChangeWater));
         Assert.Equal(1, labour.CountOf(Chore.TreatFish));
