@@ -3,7 +3,7 @@ namespace FarmTwin.Studies.Tests.Causes;
 /// <summary>The causes that ship with the program.</summary>
 internal static class CauseFiles
 {
-    public static string Root { get; } = FindRoot();
+    public static string Root => ShippedScenarios.Root;
 
     public static string Folder { get; } = Path.Combine(Root, "scenarios", "causes");
 
@@ -12,17 +12,4 @@ internal static class CauseFiles
         [.. Directory.EnumerateFiles(Folder, "*.json").Select(f => Path.GetFileName(f)).Where(n => char.IsDigit(n[0])).Order(StringComparer.Ordinal)];
 
     public static string PathOf(string name) => Path.Combine(Folder, name);
-
-    private static string FindRoot()
-    {
-        for (DirectoryInfo? folder = new(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-        {
-            if (File.Exists(Path.Combine(folder.FullName, "FarmTwin.sln")))
-            {
-                return folder.FullName;
-            }
-        }
-
-        throw new DirectoryNotFoundException("No folder above the tests holds FarmTwin.sln.");
-    }
 }
