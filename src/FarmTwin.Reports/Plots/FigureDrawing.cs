@@ -7,39 +7,42 @@ namespace FarmTwin.Reports.Plots;
 /// <summary>Draws a figure: title and subtitle, a strip of event words, panels, labels at the line ends.</summary>
 internal sealed class FigureDrawing
 {
-    /// <summary>Width of every figure.</summary>
-    public const float Width = 1040;
-
     private const float Left = 74;
     private const float Right = 186;
     private const float Edge = 18;
     private const float Axis = 48;
-    private const float PanelHeight = 380;
-    private const float SmallPanelHeight = 225;
     private const float Gap = 22;
     private const float RowHeight = 15;
     private const int MostPoints = 1500;
 
     private readonly Figure _figure;
+    private readonly FigureSheet _sheet;
+    private readonly bool _asVector;
     private readonly List<string> _title;
     private readonly List<string> _subtitle;
     private readonly List<(FigureEvent Event, float X, int Row, bool Leftwards)> _events;
     private readonly int _rows;
 
-    public FigureDrawing(Figure figure)
+    public FigureDrawing(Figure figure, FigureSheet sheet, bool asVector)
     {
         _figure = figure;
-        _title = FigureText.Wrap(figure.Title, FigureText.Title, Width - (2 * Edge));
-        _subtitle = FigureText.Wrap(figure.Subtitle, FigureText.Small, Width - (2 * Edge));
+        _sheet = sheet;
+        _asVector = asVector;
+        _title = sheet.HasHeading ? FigureText.Wrap(figure.Title, FigureText.Title, Width - (2 * Edge)) : [];
+        _subtitle = sheet.HasHeading ? FigureText.Wrap(figure.Subtitle, FigureText.Small, Width - (2 * Edge)) : [];
         _events = PlaceEvents();
         _rows = _events.Count == 0 ? 0 : _events.Max(e => e.Row) + 1;
     }
 
+    public float Width => _sheet.Width;
+
     public float Height => Top + (_figure.Panels.Count * (PanelPixels + Gap)) - Gap + Axis + 6;
 
-    private float PanelPixels => _figure.Panels.Count > 1 ? SmallPanelHeight : PanelHeight;
+    private float PanelPixels => _figure.Panels.Count > 1 ? _sheet.PanelOfSeveral : _sheet.PanelAlone;
 
-    private float Top => 14 + (_title.Count * 26) + (_subtitle.Count * 18) + 10 + (_rows * RowHeight) + 10;
+    private float Top => Heading + (_rows * RowHeight) + 10;
+
+    private float Heading => _sheet.HasHeading ? 24 + (_title.Count * 26) + (_subtitle.Count * 18) : 0;
 
     private double LastDay => Math.Max(1, _figure.LastDay);
 
@@ -125,11 +128,11 @@ internal sealed class FigureDrawing
         DrawLabels(canvas, panel, Y, top);
     }
 
-    private static void AddLine(Plot plot, FigureLine line)
+    private void AddLine(Plot plot, FigureLine line)
     {
         (double[] days, double[] values) = Thin(line.Days, line.Values);
         Color colour = LineStyles.Colours[line.Style];
-        plot.PlottableList.Add(new StyledLine(days, values, line.Style));
+        plot.PlottableList.Add(new StyledLine(days, values, line.Style, _asVector));
         if (line.Marked)
         {
             int[] finite = [.. Enumerable.Range(0, values.Length).Where(i => double.IsFinite(values[i]))];
@@ -222,7 +225,7 @@ internal sealed class FigureDrawing
         foreach ((FigureLine line, float at, float placed) in labels)
         {
             canvas.DrawLine(edge + 2, at, edge + 12, placed, FigureText.Thin);
-            FigureText.Sample(canvas, line.Style, edge + 12, edge + 40, placed);
+            FigureText.Sample(canvas, line.Style, _asVector, edge + 12, edge + 40, placed);
             if (line.Marked)
             {
                 FigureText.Marker(canvas, line.Style, edge + 26, placed);

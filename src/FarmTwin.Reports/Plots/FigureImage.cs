@@ -1,11 +1,12 @@
+using System.Globalization;
 using System.Text;
-using System.Text.RegularExpressions;
+using FarmTwin.Reports.Html;
 using SkiaSharp;
 
 namespace FarmTwin.Reports.Plots;
 
 /// <summary>A figure as a file: PNG or SVG, the same bytes every time.</summary>
-public static partial class FigureImage
+public static class FigureImage
 {
     private const float PixelsPerUnit = 1.5f;
 
@@ -23,8 +24,8 @@ public static partial class FigureImage
     public static byte[] Png(Figure figure)
     {
         ShippedFonts.Use();
-        var drawing = new FigureDrawing(figure);
-        var info = new SKImageInfo((int)(FigureDrawing.Width * PixelsPerUnit), (int)(drawing.Height * PixelsPerUnit));
+        var drawing = new FigureDrawing(figure, FigureSheet.Alone, asVector: false);
+        var info = new SKImageInfo((int)(drawing.Width * PixelsPerUnit), (int)(drawing.Height * PixelsPerUnit));
         using SKSurface surface = SKSurface.Create(info);
         surface.Canvas.Clear(SKColors.White);
         surface.Canvas.Scale(PixelsPerUnit);
@@ -34,47 +35,29 @@ public static partial class FigureImage
         return data.ToArray();
     }
 
-    /// <summary>The figure as SVG: self-contained, with title and description, and clip paths numbered from 1.</summary>
-    public static string Svg(Figure figure)
+    /// <summary>The figure as an SVG file: self-contained, with title and description.</summary>
+    public static string Svg(Figure figure) => "<?xml version=\"1.0\" encoding=\"utf-8\"?>\n" + Element(figure, FigureSheet.Alone) + "\n";
+
+    /// <summary>The figure as an SVG element for a page that has its title and subtitle as text, made for the width of paper.</summary>
+    public static string PageSvg(Figure figure) => Element(figure, FigureSheet.Page);
+
+    private static string Element(Figure figure, FigureSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(figure);
         ShippedFonts.Use();
-        var drawing = new FigureDrawing(figure);
+        var drawing = new FigureDrawing(figure, sheet, asVector: true);
         using var stream = new MemoryStream();
-        using (SKCanvas canvas = SKSvgCanvas.Create(SKRect.Create(FigureDrawing.Width, drawing.Height), stream))
+        using (SKCanvas canvas = SKSvgCanvas.Create(SKRect.Create(drawing.Width, drawing.Height), stream))
         {
             canvas.Clear(SKColors.White);
             drawing.Draw(canvas);
         }
 
-        return Tidy(Encoding.UTF8.GetString(stream.ToArray()), figure);
+        string svg = SvgTidy.Tidy(Encoding.UTF8.GetString(stream.ToArray()), figure.Name);
+        int body = svg.IndexOf('>', svg.IndexOf("<svg", StringComparison.Ordinal)) + 1;
+        string size = string.Create(CultureInfo.InvariantCulture, $"viewBox=\"0 0 {drawing.Width} {drawing.Height}\" width=\"{drawing.Width}\" height=\"{drawing.Height}\"");
+        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" {size} role=\"img\" aria-labelledby=\"{figure.Name}-title {figure.Name}-text\">\n"
+            + $"<title id=\"{figure.Name}-title\">{Inline.Escape(figure.Title)}</title>\n"
+            + $"<desc id=\"{figure.Name}-text\">{Inline.Escape(figure.Alternative)}</desc>{svg[body..].TrimEnd()}";
     }
-
-    // The library numbers clip paths through the whole process: here they are numbered through the figure, under its name.
-    private static string Tidy(string svg, Figure figure)
-    {
-        var numbers = new Dictionary<string, int>(StringComparer.Ordinal);
-        string renumbered = Identifier().Replace(svg, match =>
-        {
-            string id = match.Groups[2].Value;
-            if (!numbers.TryGetValue(id, out int number))
-            {
-                numbers.Add(id, number = numbers.Count + 1);
-            }
-
-            return $"{match.Groups[1].Value}{figure.Name}-{number}";
-        });
-        string fonts = renumbered.Replace(
-            $"font-family=\"{ShippedFonts.Family}\"", $"font-family=\"{ShippedFonts.Family}, Verdana, sans-serif\"", StringComparison.Ordinal);
-        int head = fonts.IndexOf('>', fonts.IndexOf("<svg", StringComparison.Ordinal)) + 1;
-        return fonts[..(head - 1)] + $" role=\"img\" aria-labelledby=\"{figure.Name}-title {figure.Name}-text\">\n"
-            + $"<title id=\"{figure.Name}-title\">{Escape(figure.Title)}</title>\n"
-            + $"<desc id=\"{figure.Name}-text\">{Escape(figure.Alternative)}</desc>" + fonts[head..].Replace("\r\n", "\n", StringComparison.Ordinal);
-    }
-
-    private static string Escape(string text) => text
-        .Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal).Replace(">", "&gt;", StringComparison.Ordinal);
-
-    [GeneratedRegex("(\\bid=\"|url\\(#|href=\"#)([A-Za-z]+_[0-9a-fA-F]+)")]
-    private static partial Regex Identifier();
 }

@@ -52,12 +52,12 @@ internal static class FigureText
     }
 
     /// <summary>A sample of a line's stroke.</summary>
-    public static void Sample(SKCanvas canvas, int style, float from, float to, float y)
+    public static void Sample(SKCanvas canvas, int style, bool asVector, float from, float to, float y)
     {
         using var path = new SKPath();
         path.MoveTo(from, y);
         path.LineTo(to, y);
-        StyledLine.Stroke(canvas, path, style);
+        StyledLine.Stroke(canvas, path, style, asVector);
     }
 
     /// <summary>A sample of a line's marker.</summary>

@@ -3,9 +3,9 @@ using SkiaSharp;
 
 namespace FarmTwin.Reports.Plots;
 
-/// <summary>A line whose dashes are drawn as shapes.</summary>
-/// <remarks>The SVG canvas knows no dash effect: a dashed stroke would come out solid there, and lines could not be told apart in grey.</remarks>
-internal sealed class StyledLine(double[] days, double[] values, int style) : IPlottable
+/// <summary>A line in one of our styles, dashed so that lines are told apart in grey.</summary>
+/// <remarks>The SVG canvas writes every dash as a shape of its own: there the stroke is drawn whole, and <see cref="SvgTidy"/> dashes it by its colour.</remarks>
+internal sealed class StyledLine(double[] days, double[] values, int style, bool asVector) : IPlottable
 {
     public bool IsVisible { get; set; } = true;
 
@@ -40,11 +40,11 @@ internal sealed class StyledLine(double[] days, double[] values, int style) : IP
             drawing = true;
         }
 
-        Stroke(rp.Canvas, path, style);
+        Stroke(rp.Canvas, path, style, asVector);
     }
 
     /// <summary>Strokes a path in a style.</summary>
-    public static void Stroke(SKCanvas canvas, SKPath path, int style)
+    public static void Stroke(SKCanvas canvas, SKPath path, int style, bool asVector)
     {
         using var stroke = new SKPaint
         {
@@ -54,17 +54,8 @@ internal sealed class StyledLine(double[] days, double[] values, int style) : IP
             IsAntialias = true,
             StrokeJoin = SKStrokeJoin.Round,
         };
-        if (LineStyles.Dashes[style] is not { } dash)
-        {
-            canvas.DrawPath(path, stroke);
-            return;
-        }
-
-        using SKPathEffect effect = SKPathEffect.CreateDash(dash, 0);
+        using SKPathEffect? effect = !asVector && LineStyles.Dashes[style] is { } dash ? SKPathEffect.CreateDash(dash, 0) : null;
         stroke.PathEffect = effect;
-        using var outline = new SKPath();
-        stroke.GetFillPath(path, outline);
-        using var fill = new SKPaint { Color = stroke.Color, IsAntialias = true };
-        canvas.DrawPath(outline, fill);
+        canvas.DrawPath(path, stroke);
     }
 }
