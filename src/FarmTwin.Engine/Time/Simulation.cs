@@ -108,6 +108,45 @@ public sealed class Simulation
         Routines.CopyFrom(state.Routines);
     }
 
+    /// <summary>
+    /// Goes to the instant of a state that was saved by another simulation with a schedule of its own: what this one has scheduled up to
+    /// then is skipped, its routines stand at their next time after it, and those of the other's pending events that are wanted are added.
+    /// </summary>
+    /// <remarks>Only in a simulation that has not been run yet. Ties are fired by this simulation's own schedule first.</remarks>
+    /// <param name="state">The other's state; not changed.</param>
+    /// <param name="isWanted">Which of its pending events are added: those that arose on the way, not those of its own schedule.</param>
+    /// <exception cref="InvalidOperationException">This simulation has been run.</exception>
+    public void TakeOver(SimulationState state, Func<CalendarEntry, bool> isWanted)
+    {
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(isWanted);
+        if (!_startIsPending)
+        {
+            throw new InvalidOperationException("Only a simulation that has not been run can take over another's state.");
+        }
+
+        while (Calendar.TryPeek(out CalendarEntry past) && past.TimeSeconds <= state.TimeSeconds)
+        {
+            Calendar.TryPop(out CalendarEntry skipped);
+            Routines.Rearm(skipped);
+        }
+
+        NowSeconds = state.TimeSeconds;
+        _startIsPending = state.StartIsPending;
+        Calendar.AdvanceTo(NowSeconds);
+        Calendar.CloseInstant();
+        Calendar others = state.Calendar.Clone();
+        while (others.TryPop(out CalendarEntry entry))
+        {
+            if (isWanted(entry))
+            {
+                Calendar.Schedule(entry.TimeSeconds, entry.Phase, entry.Kind, entry.Argument0, entry.Argument1, entry.Value);
+            }
+        }
+
+        Guards.CopyFrom(state.Guards);
+    }
+
     private static long NextMultiple(long time, long interval)
     {
         long past = time % interval;

@@ -25,6 +25,14 @@ public sealed record SetValve : PlannedEvent
     public required double FlowLitresPerHour { get; init; }
 }
 
+/// <summary>Runs the loops apart again.</summary>
+[Kind("decouple", "Closes the coupling valve; the loops run apart until the coupling's day or its gates open it again")]
+public sealed record Decouple : PlannedEvent;
+
+/// <summary>Puts everything right.</summary>
+[Kind("put-right", "Everything that is broken is mended and every mishap ended at once; a cut of the mains goes on")]
+public sealed record PutRight : PlannedEvent;
+
 /// <summary>Doses a supplement.</summary>
 [Kind("dose", "Doses a supplement into a basin")]
 public sealed record Dose : PlannedEvent

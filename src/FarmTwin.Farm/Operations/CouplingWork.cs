@@ -94,6 +94,24 @@ public sealed class CouplingWork : FarmWork
         state.HeaterMegajoulesMark = given;
     }
 
+    /// <summary>Closes the valve by hand; the plan's day or the gates open it again.</summary>
+    /// <exception cref="DescriptionException">The farm has no coupling.</exception>
+    public void Decouple(long seconds)
+    {
+        if (_plan is null)
+        {
+            throw new DescriptionException("plan: 'decouple' needs a coupling; describe one under 'coupling', or set the valve by 'set-valve'.");
+        }
+
+        Log.Add(seconds, "decouple", _plan.Valve, State.ValveFlow[_valve], "L/h stopped", "closed by hand; the loops run apart");
+        State.ValveFlow[_valve] = 0;
+        OperationsState state = State.Operations;
+        state.RampStep = -1;
+        state.RampsAgain = false;
+        state.CoupledDay = double.NaN;
+        state.GateDays = 0;
+    }
+
     /// <summary>Closes the valve because of an alarm; the alarm box then holds it.</summary>
     public void CloseForAlarm(long seconds, string alarm)
     {
@@ -128,12 +146,12 @@ public sealed class CouplingWork : FarmWork
     private void Open(long seconds, CouplingGates refused)
     {
         OperationsState state = State.Operations;
-        state.OpenedDay = DayOf(seconds);
+        state.OpenedDay = double.IsNaN(state.OpenedDay) ? DayOf(seconds) : state.OpenedDay;
         string against = refused == CouplingGates.None ? "all gates hold" : $"on the planned day, although these gates do not hold: {CouplingGateNames.Describe(refused)}";
         if (_plan!.Way == CouplingWay.AtOnce)
         {
             State.ValveFlow[_valve] = _plan.FullFlowLitresPerHour;
-            state.CoupledDay = state.OpenedDay;
+            state.CoupledDay = DayOf(seconds);
             Log.Add(seconds, "couple at once", _plan.Valve, _plan.FullFlowLitresPerHour, "L/h", against);
         }
         else

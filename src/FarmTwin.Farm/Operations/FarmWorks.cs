@@ -35,7 +35,7 @@ internal sealed class FarmWorks
         Faults = new FaultWork(farm, log, new BackupWork(farm, log));
         Alarms = new AlarmWork(farm, log, probes, Coupling, Faults);
         Chores = new Chores(farm, log, Alarms.People, Dosing);
-        Planned = new PlannedWork(farm, log, Dosing, Trade, Faults, Beds, Arrivals, changes, Mishaps);
+        Planned = new PlannedWork(farm, log, Dosing, Trade, Faults, Beds, Arrivals, changes, Mishaps, Coupling);
     }
 
     public Market Market { get; }

@@ -102,6 +102,28 @@ public sealed class FaultWork : FarmWork
         return minutes;
     }
 
+    /// <summary>Everything that a person can mend is mended at once.</summary>
+    /// <param name="seconds">Now.</param>
+    public void MendAll(long seconds)
+    {
+        for (int number = 0; number < State.Faults.Count; number++)
+        {
+            Fault fault = State.Faults[number];
+            double minutes = Parts.Faults.RepairMinutes[(int)fault.Kind];
+            if (fault.IsOpen && !double.IsNaN(minutes))
+            {
+                if (fault.FoundSeconds < 0)
+                {
+                    fault.FoundSeconds = seconds;
+                    fault.FoundBy = "who put it right";
+                }
+
+                Spend(Chore.Repair, minutes);
+                Mended(number, seconds);
+            }
+        }
+    }
+
     /// <summary>A fault is mended; nothing happens where it was already.</summary>
     /// <param name="number">Its number in <see cref="FarmState.Faults"/>.</param>
     /// <param name="seconds">When.</param>

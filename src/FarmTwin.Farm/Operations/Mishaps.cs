@@ -55,6 +55,26 @@ public sealed class Mishaps : FarmWork
         _ => null,
     };
 
+    /// <summary>Ends every mishap now.</summary>
+    public void EndAll(long seconds)
+    {
+        double day = DayOf(seconds);
+        Now.OverfeedUntilDay = Math.Min(Now.OverfeedUntilDay, day);
+        Now.ChlorineUntilDay = Math.Min(Now.ChlorineUntilDay, day);
+        LowerTo(day, Now.UncoveredUntilDay);
+        LowerTo(day, Now.BypassedUntilDay);
+        Array.Clear(Now.MissedUntilSeconds);
+        MorningRound(seconds);
+    }
+
+    private static void LowerTo(double most, double[] values)
+    {
+        for (int i = 0; i < values.Length; i++)
+        {
+            values[i] = Math.Min(values[i], most);
+        }
+    }
+
     /// <summary>Ends what is over.</summary>
     public void MorningRound(long seconds)
     {

@@ -16,9 +16,10 @@ public sealed class PlannedWork : FarmWork
     private readonly FishArrivals _arrivals;
     private readonly WaterChanges _changes;
     private readonly Mishaps _mishaps;
+    private readonly CouplingWork _coupling;
 
     /// <summary>Makes it.</summary>
-    public PlannedWork(FarmContext farm, FarmLog log, DosingWork dosing, FishTrade trade, FaultWork faults, BedWork beds, FishArrivals arrivals, WaterChanges changes, Mishaps mishaps)
+    public PlannedWork(FarmContext farm, FarmLog log, DosingWork dosing, FishTrade trade, FaultWork faults, BedWork beds, FishArrivals arrivals, WaterChanges changes, Mishaps mishaps, CouplingWork coupling)
         : base(farm, log)
     {
         _dosing = dosing;
@@ -28,13 +29,14 @@ public sealed class PlannedWork : FarmWork
         _arrivals = arrivals;
         _changes = changes;
         _mishaps = mishaps;
+        _coupling = coupling;
     }
 
     /// <summary>Applies an event now.</summary>
     /// <exception cref="DescriptionException">The event names a part that this farm does not have.</exception>
     public void Apply(PlannedEvent planned, long seconds)
     {
-        if (planned is SetValve or SetHeater or SetRation or SetAir or SetShade)
+        if (planned is SetValve or SetHeater or SetRation or SetAir or SetShade or Decouple)
         {
             Spend(Chore.Adjust, 1);
         }
@@ -44,6 +46,13 @@ public sealed class PlannedWork : FarmWork
             case SetValve set:
                 State.ValveFlow[Index(Farm.Network.ValveNames, set.Valve, "valve")] = set.FlowLitresPerHour;
                 Log.Add(seconds, "set valve", set.Valve, set.FlowLitresPerHour, "L/h", string.Empty);
+                break;
+            case Decouple:
+                _coupling.Decouple(seconds);
+                break;
+            case PutRight:
+                _faults.MendAll(seconds);
+                _mishaps.EndAll(seconds);
                 break;
             case Dose dose:
                 _dosing.Pour(Parts.BasinIndex(dose.Basin), Known(dose.Supplement), dose.Grams, seconds);

@@ -124,7 +124,7 @@ public sealed class Season
         log.CopyFrom(Log);
         var record = new SeasonRecord(new FarmContext(Parts, state, _farm.Network));
         record.CopyFrom(Record);
-        return new SeasonSnapshot(state, log, record, _simulation.Save(), (double[])_farm.Network.EdgeFlow.Clone());
+        return new SeasonSnapshot(Parts, state, log, record, _simulation.Save(), (double[])_farm.Network.EdgeFlow.Clone());
     }
 
     /// <summary>Goes back (or on) to a saved state of this or an equal season.</summary>
@@ -136,6 +136,33 @@ public sealed class Season
         Record.CopyFrom(snapshot.Record);
         _simulation.Restore(snapshot.Simulation);
         snapshot.EdgeFlow.CopyTo(_farm.Network.EdgeFlow, 0);
+        _day.NowSeconds = _simulation.NowSeconds;
+        _farm.Running.Refresh(NowSeconds);
+    }
+
+    /// <summary>
+    /// Takes over the state of another season of an alike farm, and goes on from there by this one's own plan: what this plan had for the
+    /// days that are over is left out.
+    /// </summary>
+    /// <remarks>
+    /// Settings stay as the other left them (valves, heaters, ration, air, shade) until an event changes them; so do its open faults and
+    /// mishaps. Only in a season that has not been advanced. Backups may be added behind those of the other; they are full.
+    /// </remarks>
+    /// <param name="snapshot">The other's state.</param>
+    /// <exception cref="DescriptionException">The farms differ in what cannot be changed on the way; the message names it.</exception>
+    public void TakeOver(SeasonSnapshot snapshot)
+    {
+        ArgumentNullException.ThrowIfNull(snapshot);
+        if (SeasonLikeness.Difference(Parts, snapshot.Parts) is { } difference)
+        {
+            throw new DescriptionException($"'{Parts.Farm.Title}' cannot go on from '{snapshot.Parts.Farm.Title}': {difference}.");
+        }
+
+        State.CopyFrom(snapshot.State);
+        Log.CopyFrom(snapshot.Log);
+        Record.CopyFrom(snapshot.Record);
+        snapshot.EdgeFlow.CopyTo(_farm.Network.EdgeFlow, 0);
+        _simulation.TakeOver(snapshot.Simulation, e => SeasonLikeness.AroseOnTheWay((FarmEventKind)e.Kind));
         _day.NowSeconds = _simulation.NowSeconds;
         _farm.Running.Refresh(NowSeconds);
     }

@@ -3,11 +3,12 @@ using FarmTwin.Farm.Operations;
 
 namespace FarmTwin.Farm.Seasons;
 
-/// <summary>A saved state of a season. Opaque: made by <see cref="Season.Save"/>, used by <see cref="Season.Restore"/>, any number of times.</summary>
+/// <summary>A saved state of a season. Opaque: made by <see cref="Season.Save"/>, used by <see cref="Season.Restore"/> and <see cref="Season.TakeOver"/>, any number of times.</summary>
 public sealed class SeasonSnapshot
 {
-    internal SeasonSnapshot(FarmState state, FarmLog log, SeasonRecord record, SimulationState simulation, double[] edgeFlow)
+    internal SeasonSnapshot(FarmParts parts, FarmState state, FarmLog log, SeasonRecord record, SimulationState simulation, double[] edgeFlow)
     {
+        Parts = parts;
         State = state;
         Log = log;
         Record = record;
@@ -17,6 +18,8 @@ public sealed class SeasonSnapshot
 
     /// <summary>When it was saved, seconds of the season.</summary>
     public long TimeSeconds => Simulation.TimeSeconds;
+
+    internal FarmParts Parts { get; }
 
     internal FarmState State { get; }
 

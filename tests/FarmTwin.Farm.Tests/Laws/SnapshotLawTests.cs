@@ -55,6 +55,55 @@ public class SnapshotLawTests
         AssertSame(Through, season);
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.5)]
+    public void A_season_that_takes_over_the_state_of_an_equal_one_goes_on_bit_for_bit(double dayPart)
+    {
+        Season season = Farms.Start(Farm, Days);
+        season.Advance((long)((SavedAt + dayPart) * UnitConstants.SecondsPerDay));
+        Season equal = Farms.Start(Farm, Days);
+        equal.TakeOver(season.Save());
+        equal.AdvanceToEnd();
+        AssertSame(Through, equal);
+    }
+
+    [Fact]
+    public void A_season_with_alarms_and_open_faults_is_taken_over_bit_for_bit()
+    {
+        FarmDescription whole = Farms.Read("whole-farm");
+        Season through = Farms.Start(whole, 60);
+        through.Advance((45 * UnitConstants.SecondsPerDay) + (22 * 3600));
+        SeasonSnapshot saved = through.Save();
+        through.AdvanceToEnd();
+        Season equal = Farms.Start(whole, 60);
+        equal.TakeOver(saved);
+        equal.AdvanceToEnd();
+        AssertSame(through, equal);
+    }
+
+    [Fact]
+    public void A_season_goes_on_with_a_state_of_another_plan_and_its_ledgers_close()
+    {
+        Season other = Farms.Start(Farm with { Stocking = Farm.Stocking.ToDictionary(s => s.Key, s => s.Value with { Number = 90, AfterDays = 2 }) }, Days);
+        other.Advance(SavedAt * UnitConstants.SecondsPerDay);
+        Season plan = Farms.Start(Farm, Days);
+        plan.TakeOver(other.Save());
+        Assert.Equal(other.State.Totals.FeedGrams, plan.State.Totals.FeedGrams);
+        plan.AdvanceToEnd();
+        double[] stocks = plan.ClosingStocks();
+        Assert.All(Enumerable.Range(0, stocks.Length), i => Assert.InRange(plan.State.Books[i].ClosureError(stocks[i]), 0, 1e-9));
+    }
+
+    [Fact]
+    public void A_season_of_another_farm_is_not_taken_over_and_the_difference_is_named()
+    {
+        Season other = Farms.Start(Farm, Days);
+        Season plan = Farms.Start(Farm with { Lanes = Farm.Lanes.ToDictionary(l => l.Key, l => l.Value with { Boards = l.Value.Boards - 1 }) }, Days);
+        DescriptionException refused = Assert.Throws<DescriptionException>(() => plan.TakeOver(other.Save()));
+        Assert.Contains("'lanes' differ", refused.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Two_branches_of_a_season_do_not_touch_each_other()
     {
