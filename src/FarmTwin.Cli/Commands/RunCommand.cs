@@ -8,6 +8,7 @@ using FarmTwin.Reports.Plots;
 using FarmTwin.Reports.Screen;
 using FarmTwin.Scenarios;
 using FarmTwin.Scenarios.Library;
+using FarmTwin.Studies.Findings;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -54,7 +55,8 @@ public sealed class RunCommand(CommandOutput output) : Command<RunSettings>
         {
             var season = new Season(farm, ShippedLibrary.Library, (ulong)(settings.Seed ?? scenario.Value.Seed));
             Advance(season, settings, cancellationToken);
-            return (season, SeasonSummary.Of(season, ShippedLibrary.Library, ProgramVersion.Text, scenario.Hash));
+            SeasonSummary summary = SeasonSummary.Of(season, ShippedLibrary.Library, ProgramVersion.Text, scenario.Hash);
+            return (season, settings.NoTrials ? summary : summary with { Trials = FindingTrials.Of(season, summary, ShippedLibrary.Library, Environment.ProcessorCount) });
         }
         catch (DescriptionException e)
         {

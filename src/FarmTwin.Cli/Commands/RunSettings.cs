@@ -55,6 +55,11 @@ public sealed class RunSettings : CommandSettings
     [Description("Draws no figures")]
     public bool NoPlots { get; init; }
 
+    /// <summary>Whether the changes that findings propose are not played.</summary>
+    [CommandOption("--no-trials")]
+    [Description("Does not play the season again with what the findings propose: quicker")]
+    public bool NoTrials { get; init; }
+
     /// <summary>The units as read.</summary>
     public UnitSystem UnitSystem => Units == "us" ? UnitSystem.Us : UnitSystem.Metric;
 

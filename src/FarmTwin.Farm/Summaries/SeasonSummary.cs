@@ -71,6 +71,9 @@ public sealed record SeasonSummary
     /// <summary>Sentences that a person can act on, weightiest first; each was tested against the data of this season.</summary>
     public required IReadOnlyList<string> Findings { get; init; }
 
+    /// <summary>What came of playing the season again with what a finding proposes; empty where nothing was tried.</summary>
+    public IReadOnlyList<FindingTrial> Trials { get; init; } = [];
+
     /// <summary>What the figures must not be taken for: law, welfare, what is not computed.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 
@@ -111,7 +114,7 @@ public sealed record SeasonSummary
             Findings = [],
             Cautions = Summaries.Cautions.Of(season),
         };
-        return summary with { Findings = FindingList.Of(season, summary, record, bands) };
+        return summary with { Findings = [.. FindingList.Of(season, summary, record, bands).Select(f => f.Sentence)] };
     }
 
     /// <summary>A day from a time that may not have come.</summary>

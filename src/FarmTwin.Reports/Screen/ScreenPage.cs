@@ -276,6 +276,11 @@ public sealed class ScreenPage
         foreach (string finding in _summary.Findings)
         {
             List<string> wrapped = Wrap(finding, Width - 2);
+            if (_summary.Trials.FirstOrDefault(t => t.Finding == finding) is { } trial)
+            {
+                wrapped.AddRange(Wrap(trial.Says, Width - 2));
+            }
+
             int left = Height - reserved - _lines.Count - (told + 1 < _summary.Findings.Count ? 1 : 0);
             if (wrapped.Count > left && told >= AtLeast)
             {

@@ -1,3 +1,5 @@
+using FarmTwin.Farm.Summaries.Findings.Proposals;
+
 namespace FarmTwin.Farm.Summaries.Findings;
 
 /// <summary>What the crops met, and what came of them.</summary>
@@ -5,6 +7,7 @@ internal static class CropFindings
 {
     private const double OutsideWorthAWord = 0.1;
     private const double HighWorthAWord = 0.2;
+    private const int RoundsWorthAWord = 8;
 
     public static void Add(FindingList list)
     {
@@ -34,15 +37,16 @@ internal static class CropFindings
         if (crop.DaysBoardsWaited > 0)
         {
             (double from, double to, int rounds) = list.Span("boards wait", name);
-            list.Add(66, $"{Capital(name)} boards waited {crop.DaysBoardsWaited:0} days (on {rounds} harvest days, {list.Day(from)} to {list.Day(to)}) "
-                + $"for heads of {crop.CutFromG:0} g: plan fewer boards then, or give more light.");
+            list.Add(rounds >= RoundsWorthAWord ? 56 : 36, $"{Capital(name)} boards waited {crop.DaysBoardsWaited:0} days (on {rounds} harvest days, {list.Day(from)} to {list.Day(to)}) "
+                + $"for heads of {crop.CutFromG:0} g: the lane is pushed as fast as the light lets them grow; more light, or fewer boards of heavier heads.",
+                rounds >= RoundsWorthAWord ? CropProposals.FewerBoards(list, name) : null);
         }
 
         if (crop.RoundsShortOfSeedlings > 0)
         {
             (double from, double to, int rounds) = list.Span("no seedlings", name);
             list.Add(60 + Math.Min(5, rounds / 10.0), $"{Capital(name)} places stood empty on {rounds} harvest days, {list.Day(from)} to {list.Day(to)}, because no seedling was "
-                + "old enough: sow more, plan fewer boards a week, or give the lane to another crop.");
+                + "old enough: sow more, plan fewer boards a week, or give the lane to another crop.", CropProposals.MoreSeed(list, name));
         }
 
         if (crop.HeadsHarvested > 0 && crop.HeadsOutsideBand > OutsideWorthAWord * crop.HeadsHarvested)

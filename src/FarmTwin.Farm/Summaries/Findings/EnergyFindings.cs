@@ -1,3 +1,5 @@
+using FarmTwin.Farm.Summaries.Findings.Proposals;
+
 namespace FarmTwin.Farm.Summaries.Findings;
 
 /// <summary>Fuel that ran out, what the coupling costs, which heat is the cheapest.</summary>
@@ -45,7 +47,8 @@ internal static class EnergyFindings
             string cure = described.EvaporativePad is null
                 ? "more shade from May on, more air, or fans with a wet pad"
                 : $"the pad was wet for {house.PadHours:0} hours and used {house.PadL:0} L: more shade, or a larger pad with more air";
-            list.Add(58, $"The house was above {house.TooHotC:0} °C for {house.HoursTooHot} hours, hottest on {list.Day(hottest.Day)} at {hottest.Value:0.0} °C: {cure}.");
+            list.Add(58, $"The house was above {house.TooHotC:0} °C for {house.HoursTooHot} hours, hottest on {list.Day(hottest.Day)} at {hottest.Value:0.0} °C: {cure}.",
+                HouseProposals.MoreShade(list, hottest.Day));
         }
 
         if (house.PadHours > HoursWorthTelling && house.HoursTooHot <= HoursWorthTelling && house.AirC.Highest is { } highest)
@@ -72,7 +75,7 @@ internal static class EnergyFindings
             string cost = coupling.Cost is { } money ? $" ({money:0} in the scenario's currency)" : string.Empty;
             string opened = list.Summary.Water.OpenedDay is { } day ? $"Since the valves opened on {list.Day(day)}" : $"Over the {coupling.Hours / UnitConstants.HoursPerDay:0} days in which the loops exchanged water";
             list.Add(57, $"{opened}, {coupling.SpentMJ / coupling.HeaterMJ:0%} of the water heater's heat went with the water to the plants: {coupling.Fuel:0} {coupling.Unit} of fuel{cost}. "
-                + "Cover and insulate troughs and lanes first; then less exchange on cold nights.");
+                + "Cover and insulate troughs and lanes first; then less exchange on cold nights.", HouseProposals.Insulation(list));
         }
     }
 

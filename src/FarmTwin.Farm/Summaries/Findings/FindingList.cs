@@ -10,7 +10,7 @@ internal sealed class FindingList
     private const int Most = 12;
     private const int MostOfAnArea = 3;
     private const double TooHeavyToLeaveOut = 80;
-    private readonly List<(double Weight, string Area, string Sentence)> _found = [];
+    private readonly List<(double Weight, string Area, Finding Finding)> _found = [];
 
     private string _area = string.Empty;
 
@@ -30,7 +30,7 @@ internal sealed class FindingList
 
     public SummaryBands Bands { get; }
 
-    public static IReadOnlyList<string> Of(Season season, SeasonSummary summary, RecordView record, SummaryBands bands)
+    public static IReadOnlyList<Finding> Of(Season season, SeasonSummary summary, RecordView record, SummaryBands bands)
     {
         var list = new FindingList(season, summary, record, bands);
         if (record.DayCount > 0)
@@ -67,19 +67,19 @@ internal sealed class FindingList
         return list.Choose();
     }
 
-    public void Add(double weight, string sentence) => _found.Add((weight, _area, sentence));
+    public void Add(double weight, string sentence, Proposal? proposal = null) => _found.Add((weight, _area, new Finding(sentence, proposal)));
 
     // Heaviest first, but no area crowds out the others.
-    private List<string> Choose()
+    private List<Finding> Choose()
     {
-        var chosen = new List<string>();
+        var chosen = new List<Finding>();
         var areas = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach ((double weight, string area, string sentence) in _found.OrderByDescending(f => f.Weight))
+        foreach ((double weight, string area, Finding finding) in _found.OrderByDescending(f => f.Weight))
         {
             int before = areas.GetValueOrDefault(area);
             if (chosen.Count < Most && (before < MostOfAnArea || weight >= TooHeavyToLeaveOut))
             {
-                chosen.Add(sentence);
+                chosen.Add(finding);
                 areas[area] = before + 1;
             }
         }

@@ -1,4 +1,5 @@
 using FarmTwin.Farm.Fish;
+using FarmTwin.Farm.Summaries.Findings.Proposals;
 
 namespace FarmTwin.Farm.Summaries.Findings;
 
@@ -38,7 +39,8 @@ internal static class FishFindings
         int hours = list.Summary.Water.HoursOutsideBand[band].HoursAbove;
         list.Add(hours > 0 ? 92 : 40, hours > 0
             ? $"{name} with fish was highest on {list.Day(peak.Day)} at {peak.Value:0.00} mg N/L and above {high:0.0#} for {hours} hours: {remedy}."
-            : $"{name} with fish was highest on {list.Day(peak.Day)} at {peak.Value:0.00} mg N/L and never above {high:0.0#}.");
+            : $"{name} with fish was highest on {list.Day(peak.Day)} at {peak.Value:0.00} mg N/L and never above {high:0.0#}.",
+            hours > 0 ? FishProposals.Fewer(list, ProposalFigures.HoursAbove(band, band == "tan" ? name : band)) : null);
     }
 
     private static void Oxygen(FindingList list, PeakReading? lowest, FishSummary fish)
@@ -55,7 +57,7 @@ internal static class FishFindings
             ? $"below {list.Bands.OxygenLow:0.0} for {hours} hours in all: more air, or fewer fish at a time"
             : $"{lowest.Value - list.Bands.OxygenLow:0.0} above the limit of {list.Bands.OxygenLow:0.0}";
         list.Add(hours > 0 ? 95 : 45, $"Oxygen of the worst tank was lowest on {list.Day(lowest.Day)} at {lowest.Value:0.0} mg/L with "
-            + $"{standing:0} kg of fish, {margin}.");
+            + $"{standing:0} kg of fish, {margin}.", hours > 0 ? FishProposals.MoreTankAir(ProposalFigures.HoursBelow("oxygen", "oxygen")) : null);
     }
 
     private static void CarbonDioxide(FindingList list, PeakReading? highest)
@@ -64,7 +66,8 @@ internal static class FishFindings
         if (highest is not null && hours > 0)
         {
             list.Add(83, $"Carbon dioxide in the tanks was above {list.Bands.CarbonDioxideHigh:0} mg/L for {hours} hours, highest on "
-                + $"{list.Day(highest.Day)} at {highest.Value:0}: strip it with more air through the tanks.");
+                + $"{list.Day(highest.Day)} at {highest.Value:0}: strip it with more air through the tanks.",
+                FishProposals.MoreTankAir(ProposalFigures.HoursAbove("carbonDioxide", "carbon dioxide")));
         }
     }
 

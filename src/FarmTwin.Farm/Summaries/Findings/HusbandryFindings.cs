@@ -1,4 +1,5 @@
 using FarmTwin.Farm.Operations;
+using FarmTwin.Farm.Summaries.Findings.Proposals;
 
 namespace FarmTwin.Farm.Summaries.Findings;
 
@@ -24,7 +25,8 @@ internal static class HusbandryFindings
             : peak.Value > list.Bands.DensityFirstYear
                 ? (84, $"above the {list.Bands.DensityFirstYear:0} of a first year: sell earlier, or fewer fish, and have the backup tested")
                 : (44, $"above the {list.Bands.DensitySmall:0} that a small farm without oxygen holds easily: minutes, not hours, without air");
-        list.Add(weight, $"{list.Summary.Fish.DensestTank} stood densest on {list.Day(peak.Day)} at {peak.Value:0} kg/m3, {verdict}.");
+        list.Add(weight, $"{list.Summary.Fish.DensestTank} stood densest on {list.Day(peak.Day)} at {peak.Value:0} kg/m3, {verdict}.",
+            peak.Value > list.Bands.DensityFirstYear ? FishProposals.SoldLighter(list) : null);
     }
 
     private static void Welfare(FindingList list)

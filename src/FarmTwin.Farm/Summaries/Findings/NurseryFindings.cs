@@ -1,5 +1,6 @@
 using FarmTwin.Farm.Operations;
 using FarmTwin.Farm.Plants;
+using FarmTwin.Farm.Summaries.Findings.Proposals;
 
 namespace FarmTwin.Farm.Summaries.Findings;
 
@@ -20,7 +21,7 @@ internal static class NurseryFindings
             (double from, double to, int sowings) = list.Span("poor germination");
             LoggedEvent worst = list.Season.Log.Events.Where(e => e.What == "poor germination").MinBy(e => e.Amount)!;
             list.Add(64, $"Seed came up badly in {sowings} sowings, {list.Day(from)} to {list.Day(to)}: {worst.Where} down to {worst.Amount:0%}, {worst.Note}. "
-                + "Let the trays germinate in a cool place ('germinateAt') and bring them to the tiers when they are up.");
+                + "Let the trays germinate in a cool place ('germinateAt') and bring them to the tiers when they are up.", CropProposals.CoolGermination(list));
         }
 
         if (nursery.DryDays > 0)

@@ -1,5 +1,6 @@
 using FarmTwin.Farm.Operations;
 using FarmTwin.Farm.Plants;
+using FarmTwin.Farm.Summaries.Findings.Proposals;
 
 namespace FarmTwin.Farm.Summaries.Findings;
 
@@ -35,8 +36,20 @@ internal static class NutrientFindings
         double worst = Worst(list, element);
         double weight = 60 + (13 * Math.Min(1, (worst / 0.5) * (nutrient.DaysShort / 30.0))) - (order / 10.0);
         list.Add(weight, $"{Capital(Element.Names[element])} ran {(worst < 0.2 ? "a little " : string.Empty)}short (up to {worst:0%} of growth) on {list.Day(day)}, seen first on {nutrient.FirstShortCrop} "
-            + $"({DeficiencySymptoms.Of(element)}), and on {nutrient.DaysShort} days in all{water}: {DeficiencySymptoms.Remedy(element)}.");
+            + $"({DeficiencySymptoms.Of(element)}), and on {nutrient.DaysShort} days in all{water}: {DeficiencySymptoms.Remedy(element)}.",
+            Kept(element) is { } kept ? HouseProposals.MoreOf(list, kept, Element.Names[element], day) : null);
     }
+
+    private static Description.KeptElement? Kept(int element) => element switch
+    {
+        Element.Phosphorus => Description.KeptElement.Phosphorus,
+        Element.Potassium => Description.KeptElement.Potassium,
+        Element.Calcium => Description.KeptElement.Calcium,
+        Element.Magnesium => Description.KeptElement.Magnesium,
+        Element.Sulfur => Description.KeptElement.Sulfur,
+        Element.Iron => Description.KeptElement.Iron,
+        _ => null,
+    };
 
     private static double Worst(FindingList list, int element) => list.Season.State.Growing.Nutrition.WorstDeficiency[element];
 

@@ -1,3 +1,5 @@
+using FarmTwin.Farm.Summaries.Findings.Proposals;
+
 namespace FarmTwin.Farm.Summaries.Findings;
 
 /// <summary>Washes, decants and sludge.</summary>
@@ -9,7 +11,7 @@ internal static class SolidsFindings
         if (solids.WashesPutOff > 0)
         {
             (double from, double to, int count) = list.Span("wash put off");
-            list.Add(76, $"{count} washes were put off for want of room, {list.Day(from)} to {list.Day(to)}: decant sooner, or a larger holding tank.");
+            list.Add(76, $"{count} washes were put off for want of room, {list.Day(from)} to {list.Day(to)}: decant sooner, or a larger holding tank.", HouseProposals.DecantedSooner());
         }
 
         if (solids.DecantsRefused > 0)
@@ -18,7 +20,7 @@ internal static class SolidsFindings
             string why = list.Season.Log.Events.Last(e => e.What == "decant refused").Note;
             int bracket = why.IndexOf(" (", StringComparison.Ordinal);
             list.Add(54, $"{count} of {count + solids.Decants:0} decants were refused, {list.Day(from)} to {list.Day(to)} "
-                + $"(last for {Words(bracket > 0 ? why[..bracket] : why)}): leave the air on longer.");
+                + $"(last for {Words(bracket > 0 ? why[..bracket] : why)}): leave the air on longer.", HouseProposals.AeratedLonger());
         }
 
         if (solids.FirstCompostDay is { } first)

@@ -1,4 +1,5 @@
 using FarmTwin.Farm.Description;
+using FarmTwin.Farm.Summaries.Findings.Proposals;
 
 namespace FarmTwin.Farm.Summaries.Findings;
 
@@ -45,7 +46,8 @@ internal static class StartUpFindings
                 ? $"alkalinity fell to {least:0} mg/L on {list.Day(Array.IndexOf(alkalinity, least))} and nitrification stops without it: larger doses of bicarbonate."
                 : "warmer water or more mature media bring the day forward.";
             list.Add(85, $"The filter is not cycled after {list.Record.DayCount} days: TAN ends at "
-                + $"{Last(list, "tan_fish_loop_mgN_per_L"):0.00} and nitrite at {Last(list, "nitrite_fish_loop_mgN_per_L"):0.00} mg N/L; {remedy}");
+                + $"{Last(list, "tan_fish_loop_mgN_per_L"):0.00} and nitrite at {Last(list, "nitrite_fish_loop_mgN_per_L"):0.00} mg N/L; {remedy}",
+                least < LeastAlkalinity ? null : FishProposals.MoreMatureMedia());
         }
     }
 
@@ -58,15 +60,16 @@ internal static class StartUpFindings
         string held = longest is null
             ? string.Empty
             : $" Held back longest by {longest.Gate}, {longest.Days} mornings from the first feeding on: {Remedy(longest.Gate)}.";
+        Proposal? earlier = longest?.Gate == Operations.CouplingGateNames.Name(int.Log2((int)Operations.CouplingGates.Feed)) ? FishProposals.StockedEarlier(list) : null;
         if (water.OpenedDay is { } opened)
         {
             string full = water.CoupledDay is not { } coupled ? ", and the loops were not yet fully coupled at the end"
                 : coupled > opened ? $" and the loops were fully coupled on {list.Day(coupled)}" : " at once";
-            list.Add(70, $"The valves were opened on {list.Day(opened)}{full}.{held}");
+            list.Add(70, $"The valves were opened on {list.Day(opened)}{full}.{held}", earlier);
         }
         else if (list.Summary.Fish.FirstDeliveryDay is not null)
         {
-            list.Add(80, $"The valves are still closed after {list.Record.DayCount} days.{held}");
+            list.Add(80, $"The valves are still closed after {list.Record.DayCount} days.{held}", earlier);
         }
 
         if (water.RampAborts > 0)
