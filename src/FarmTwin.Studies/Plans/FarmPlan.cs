@@ -43,7 +43,8 @@ public sealed class FarmPlan
     public static FarmPlan Of(Scenario<FarmDescription> scenario, FarmLibrary library)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return new FarmPlan(Path.GetFileNameWithoutExtension(scenario.Files[0]), scenario.Value, scenario.Hash, library);
+        string weather = scenario.Value.Site.WeatherFile?.Year?.Sha256 is { } sha ? $"+{sha}" : string.Empty;
+        return new FarmPlan(Path.GetFileNameWithoutExtension(scenario.Files[0]), scenario.Value, scenario.Hash + weather, library);
     }
 
     /// <summary>A copy in which the farm differs; <paramref name="mark"/> says how, in its name and hash.</summary>
