@@ -40,6 +40,9 @@ public static class CommandLine
             config.AddCommand<CheckCommand>("check")
                 .WithDescription("Reads a scenario and prints its design sheet: each figure with its band, source and verdict. No season is run.")
                 .WithExample("check", "scenarios/first-season.json").WithExample("check", "scenarios/first-season.json", "--resolved");
+            config.AddCommand<FaultsCommand>("faults")
+                .WithDescription("Lets every pump, blower, heater, valve, lamp and the mains fail in turn, each at its worst hour: what is lost, and what would save it.")
+                .WithExample("faults", "scenarios/whole-farm.json").WithExample("faults", "scenarios/first-season.json", "--outage", "5");
             config.AddCommand<SchemaCommand>("schema").WithDescription("Prints the JSON Schema of scenario files.");
             config.AddCommand<ExplainCommand>("explain").WithDescription("Says what an input or a parameter is: value, unit, range and source.")
                 .WithExample("explain", "washEvery").WithExample("explain", "fish/nile-tilapia");

@@ -117,7 +117,7 @@ internal static class FaultFigures
             double given = OxygenByAir(season, b);
             double share = given > 0 ? fault.FishOxygenGramsPerHour[b] / given : double.PositiveInfinity;
             most = Math.Max(most, share);
-            watts += share * BlowerWatts(season, b);
+            watts += share * BlowerLoad.WattsOf(season.Parts.Farm, season.Parts.BasinNames[b]);
         }
 
         double load = (season.Parts.Farm.Pipes.Values.Where(p => p.Drive == PipeDrive.Pump).Sum(p => p.PowerWatts)
@@ -145,19 +145,6 @@ internal static class FaultFigures
         return Aeration.DeliveredOxygenGramsPerHour(
             Aeration.OxygenConductanceLitresPerHour(standard, aeration.AlphaClearWater, celsius, aeration),
             HeldOxygen, celsius, season.Parts.PressureAtmospheres, aeration);
-    }
-
-    // The blower's power that falls to this tank's normal air, W.
-    private static double BlowerWatts(Season season, int b)
-    {
-        BasinDescription basin = season.Parts.Basins[b];
-        if (basin.Blower is not { } name || basin.AirLitresPerMinute <= 0)
-        {
-            return 0;
-        }
-
-        double all = season.Parts.Basins.Where(o => o.Blower == name).Sum(o => o.AirLitresPerMinute);
-        return season.Parts.Farm.Blowers[name].PowerWatts * basin.AirLitresPerMinute / all;
     }
 
     private static double? Minutes(Fault fault, long seconds) => seconds < 0 ? null : (seconds - fault.BeganSeconds) / SecondsPerMinute;

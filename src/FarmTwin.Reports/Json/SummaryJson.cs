@@ -11,14 +11,17 @@ namespace FarmTwin.Reports.Json;
 /// <remarks>Figures have six significant digits; ledgers stand in full, so that their closure can be checked from the file.</remarks>
 public static class SummaryJson
 {
-    private static readonly SummaryJsonContext Context = new(new JsonSerializerOptions
+    private static readonly SummaryJsonContext Context = new(Options());
+
+    /// <summary>How every file is written; a new object for every context.</summary>
+    internal static JsonSerializerOptions Options() => new()
     {
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
         WriteIndented = true,
         NewLine = "\n",
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         Converters = { new SignificantDigits(), new LedgerInFull(), new JsonStringEnumConverter<Verdict>(JsonNamingPolicy.CamelCase) },
-    });
+    };
 
     /// <summary>The summary as text, ending with a line feed.</summary>
     public static string Write(SeasonSummary summary) => JsonSerializer.Serialize(summary, Context.SeasonSummary) + "\n";
