@@ -17,11 +17,11 @@ public static class FaultStudyHtml
         first.Lead(Short(study, harmful));
         first.Paragraph(FaultStudyPage.People(study));
         var table = new HtmlTable("Faults that harm fish or plants, the worst first",
-            HtmlColumn.Words("what breaks"), HtmlColumn.Number("to 4 mg/L", "min"), HtmlColumn.Number("to 3 mg/L", "min"), HtmlColumn.Number("to 2 mg/L", "min"),
-            HtmlColumn.Number("first dead", "min"), HtmlColumn.Number("fish dead"), HtmlColumn.Number("plants harmed"), HtmlColumn.Number("found after", "h"), HtmlColumn.Number("money lost", study.Currency));
+            HtmlColumn.Words("what breaks"), HtmlColumn.Number("to 4/3/2 mg/L", "min"),
+            HtmlColumn.Number("first dead", "min"), HtmlColumn.Number("fish"), HtmlColumn.Number("plants"), HtmlColumn.Number("found", "h"), HtmlColumn.Number("lost", study.Currency));
         foreach (FaultRow row in harmful)
         {
-            table.Row(FaultStudyPage.Named(row), Minutes(row.Harm.MinutesTo4MgPerL), Minutes(row.Harm.MinutesTo3MgPerL), Minutes(row.Harm.MinutesTo2MgPerL),
+            table.Row(FaultStudyPage.Named(row), Levels(row.Harm),
                 Minutes(row.Harm.MinutesToFirstDeath), Count(row.Harm.FishDied), Count(row.Harm.PlantsHarmed),
                 row.Harm.MinutesToFound is { } found ? FormattableString.Invariant($"{found / 60:0.0}") : "–", row.Loss.Money is { } money ? FormattableString.Invariant($"{money:0}") : "–");
         }
@@ -71,6 +71,9 @@ public static class FaultStudyHtml
         return FormattableString.Invariant($"{harmful.Length} of {study.Rows.Count} faults do harm. The worst is {FaultStudyPage.Named(worst)}: ")
             + FaultWords.Harm(worst) + backup;
     }
+
+    private static Inline Levels(FaultHarm harm) => harm.MinutesTo4MgPerL is null ? "–"
+        : Minutes(harm.MinutesTo4MgPerL) + "/" + Minutes(harm.MinutesTo3MgPerL) + "/" + Minutes(harm.MinutesTo2MgPerL);
 
     private static Inline Minutes(double? minutes) => minutes is { } m ? FormattableString.Invariant($"{m:0}") : "–";
 

@@ -2,6 +2,7 @@ using FarmTwin.Farm;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Library;
 using FarmTwin.Farm.Seasons;
+using FarmTwin.Studies.Batch;
 
 namespace FarmTwin.Studies.Faults;
 
@@ -22,7 +23,7 @@ public static class FaultStudy
     /// <param name="seed">Seed of all chance.</param>
     /// <param name="outageHours">How long the mains stay off.</param>
     /// <param name="threads">How many faults are tried at once.</param>
-    /// <param name="told">Told of each fault that is done, from any thread; may be null.</param>
+    /// <param name="told">Told of each fault that is done, one at a time: how many are, of how many; may be null.</param>
     /// <param name="cancel">Stops it.</param>
     /// <exception cref="DescriptionException">The farm cannot be computed.</exception>
     public static FaultStudyResult Play(
@@ -35,13 +36,9 @@ public static class FaultStudy
         var hours = new WorstHours(whole);
         (IReadOnlyList<FaultCase> cases, IReadOnlyList<string> notTried, Dictionary<long, SeasonSnapshot> snapshots) = Prepare(sound, library, seed, outageHours, hours);
         var trial = new FaultTrial(library, seed, whole);
-        var rows = new FaultRow[cases.Count];
-        int done = 0;
-        Parallel.For(0, cases.Count, new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, threads), CancellationToken = cancel }, i =>
-        {
-            rows[i] = Row(cases[i], snapshots[cases[i].Hour.Seconds], sound, trial);
-            told?.Invoke(Interlocked.Increment(ref done), cases.Count);
-        });
+        int finished = 0;
+        FaultRow[] rows = ParallelRuns.Play(
+            cases.Count, threads, i => Row(cases[i], snapshots[cases[i].Hour.Seconds], sound, trial), (_, _) => told?.Invoke(++finished, cases.Count), cancel);
         return new FaultStudyResult(
             farm.Title, farm.Start, farm.LengthDays, seed, outageHours, farm.People.Count > 0, farm.Alarms.Count > 0, farm.Currency,
             [.. rows.Select((r, i) => (Row: r, Order: i)).OrderByDescending(r => r.Row.Severity).ThenBy(r => r.Order).Select(r => r.Row)], notTried);
