@@ -48,24 +48,23 @@ public sealed class FlowMatrix
     }
 
     /// <summary>Solves one substance.</summary>
-    /// <param name="loss">First-order losses k of each node, at <paramref name="loss"/>[node × stride].</param>
-    /// <param name="right">V₀ c₀/dt + s of each node, with the same stride.</param>
-    /// <param name="solution">The concentrations, with the same stride.</param>
-    /// <param name="stride">Distance between the values of two nodes.</param>
-    public void Solve(ReadOnlySpan<double> loss, ReadOnlySpan<double> right, Span<double> solution, int stride)
+    /// <param name="loss">First-order losses k of each node.</param>
+    /// <param name="right">V₀ c₀/dt + s of each node.</param>
+    /// <param name="solution">The concentrations.</param>
+    public void Solve(ReadOnlySpan<double> loss, ReadOnlySpan<double> right, Span<double> solution)
     {
         double[] entries = _entries;
         double[] rightSide = _right;
         int[] diagonal = _plan.DiagonalSlots;
         _shared.CopyTo(entries, 0);
+        right[..rightSide.Length].CopyTo(rightSide);
         for (int node = 0; node < rightSide.Length; node++)
         {
-            entries[diagonal[node]] += loss[node * stride];
-            rightSide[node] = right[node * stride];
+            entries[diagonal[node]] += loss[node];
         }
 
         Eliminate(entries, rightSide);
-        Substitute(entries, rightSide, solution, stride);
+        Substitute(entries, rightSide, solution);
     }
 
     // A pivot serves all rows below it and the back substitution: it is inverted once, since dividing costs ten times a product.
@@ -99,7 +98,7 @@ public sealed class FlowMatrix
         }
     }
 
-    private void Substitute(double[] entries, double[] rightSide, Span<double> solution, int stride)
+    private void Substitute(double[] entries, double[] rightSide, Span<double> solution)
     {
         int[] order = _plan.Order;
         for (int position = order.Length - 1; position >= 0; position--)
@@ -114,7 +113,7 @@ public sealed class FlowMatrix
 
             value *= _inverse[node];
             rightSide[node] = value;
-            solution[node * stride] = value;
+            solution[node] = value;
         }
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace FarmTwin.Farm.Biofilter;
 
 /// <summary>Flux of nitrogen into a film: Monod kinetics behind a mass transfer resistance, in closed form (Best 1955).</summary>
@@ -44,24 +46,28 @@ public static class FilmFlux
         PopulationParameters kinetics = parameters.Of(population);
         return LimitedCapacity(
             kinetics,
-            growthRatePerDay * biomassGramsCodPerSquareMetre / kinetics.YieldGramsCodPerGramN,
-            oxygenMilligramsPerLitre,
-            unionizedAmmoniaMilligramsNPerLitre);
+            Vector256.Create(growthRatePerDay * biomassGramsCodPerSquareMetre / kinetics.YieldGramsCodPerGramN),
+            Vector256.Create(oxygenMilligramsPerLitre),
+            Vector256.Create(unionizedAmmoniaMilligramsNPerLitre)).ToScalar();
     }
 
-    /// <summary>The same from the capacity at oxygen in plenty and without free ammonia, which no pass of a solve changes.</summary>
+    /// <summary>The same of four films from their capacity at oxygen in plenty and without free ammonia, which no pass of a solve changes.</summary>
     /// <remarks>Both factors in one quotient: O/(K + O) × K_I/(K_I + NH3).</remarks>
     /// <param name="kinetics">Of the population.</param>
     /// <param name="unlimited">Growth rate × biomass / yield, g N/(m² d), or any multiple of it.</param>
     /// <param name="oxygenMilligramsPerLitre">Iterated oxygen, mg/L.</param>
     /// <param name="unionizedAmmoniaMilligramsNPerLitre">Iterated NH3-N, mg/L.</param>
-    internal static double LimitedCapacity(
-        PopulationParameters kinetics, double unlimited, double oxygenMilligramsPerLitre, double unionizedAmmoniaMilligramsNPerLitre)
+    internal static Vector256<double> LimitedCapacity(
+        PopulationParameters kinetics,
+        Vector256<double> unlimited,
+        Vector256<double> oxygenMilligramsPerLitre,
+        Vector256<double> unionizedAmmoniaMilligramsNPerLitre)
     {
-        double oxygen = Math.Max(SmallestOxygen, oxygenMilligramsPerLitre);
-        double inhibition = kinetics.AmmoniaInhibitionMilligramsNPerLitre;
+        Vector256<double> oxygen = Vector256.Max(Vector256.Create(SmallestOxygen), oxygenMilligramsPerLitre);
+        Vector256<double> inhibition = Vector256.Create(kinetics.AmmoniaInhibitionMilligramsNPerLitre);
         return unlimited * oxygen * inhibition
-            / ((kinetics.OxygenHalfSaturationMilligramsPerLitre + oxygen) * (inhibition + Math.Max(0, unionizedAmmoniaMilligramsNPerLitre)));
+            / ((Vector256.Create(kinetics.OxygenHalfSaturationMilligramsPerLitre) + oxygen)
+                * (inhibition + Vector256.Max(Vector256<double>.Zero, unionizedAmmoniaMilligramsNPerLitre)));
     }
 
     /// <summary>Capacity of the living film, Jm = μ_max(T) f_O2 f_pH f_FA f_alk x/Y, g N/(m² d).</summary>
@@ -101,7 +107,10 @@ public static class FilmFlux
     {
         double concentration = Math.Max(0, concentrationMilligramsNPerLitre);
         return concentration * BestRatio(
-            transferVelocityMetresPerDay, capacityGramsPerSquareMetreDay, halfSaturationMilligramsNPerLitre, concentration);
+            transferVelocityMetresPerDay,
+            Vector256.Create(capacityGramsPerSquareMetreDay),
+            halfSaturationMilligramsNPerLitre,
+            Vector256.Create(concentration)).ToScalar();
     }
 
     /// <summary>Flux into the film, J, g N/(m² d): Best's law, not above the cap.</summary>
@@ -142,21 +151,18 @@ public static class FilmFlux
         return Conductance(
             parameters.TransferVelocityMetresPerDay,
             parameters.Of(population).HalfSaturationMilligramsNPerLitre,
-            capacityGramsPerSquareMetreDay,
-            concentrationMilligramsNPerLitre,
-            oxygenCapGramsPerSquareMetreDay);
+            Vector256.Create(capacityGramsPerSquareMetreDay),
+            Vector256.Create(concentrationMilligramsNPerLitre),
+            Vector256.Create(oxygenCapGramsPerSquareMetreDay)).ToScalar();
     }
 
-    /// <summary>The same with the parameters at hand.</summary>
-    internal static double Conductance(double transferVelocity, double halfSaturation, double capacity, double milligramsNPerLitre, double cap)
+    /// <summary>The same of four films, with the parameters at hand.</summary>
+    internal static Vector256<double> Conductance(
+        double transferVelocity, double halfSaturation, Vector256<double> capacity, Vector256<double> milligramsNPerLitre, Vector256<double> cap)
     {
-        double concentration = Math.Max(0, milligramsNPerLitre);
-        double ratio = BestRatio(transferVelocity, capacity, halfSaturation, concentration);
-        if (ratio * concentration > cap)
-        {
-            ratio = cap / concentration;
-        }
-
+        Vector256<double> concentration = Vector256.Max(Vector256<double>.Zero, milligramsNPerLitre);
+        Vector256<double> ratio = BestRatio(transferVelocity, capacity, halfSaturation, concentration);
+        ratio = Vector256.ConditionalSelect(Vector256.GreaterThan(ratio * concentration, cap), cap / concentration, ratio);
         return ratio * LitresPerHourPerMetrePerDay;
     }
 
@@ -178,16 +184,14 @@ public static class FilmFlux
 
     // J/S in m/d. The smaller root of Best's quadratic in its quotient form, so that nothing cancels at small S; the
     // discriminant is written as a sum of terms that cannot be negative.
-    private static double BestRatio(double transferVelocity, double capacity, double halfSaturation, double concentration)
+    private static Vector256<double> BestRatio(
+        double transferVelocity, Vector256<double> capacity, double halfSaturation, Vector256<double> concentration)
     {
-        if (capacity <= 0)
-        {
-            return 0;
-        }
-
-        double scaled = capacity / transferVelocity;
-        double difference = concentration - scaled;
-        double root = Math.Sqrt((difference * difference) + (halfSaturation * (halfSaturation + (2 * (concentration + scaled)))));
-        return 2 * capacity / (concentration + halfSaturation + scaled + root);
+        Vector256<double> living = Vector256.Max(Vector256<double>.Zero, capacity);
+        Vector256<double> half = Vector256.Create(halfSaturation);
+        Vector256<double> scaled = living / transferVelocity;
+        Vector256<double> difference = concentration - scaled;
+        Vector256<double> root = Vector256.Sqrt((difference * difference) + (half * (half + (2 * (concentration + scaled)))));
+        return 2 * living / (concentration + half + scaled + root);
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace FarmTwin.Farm.Biofilter;
 
 /// <summary>How a film grows, decays, is seeded and is stripped: dx/dt = Y J (1 − x/x_max) − b(T) x.</summary>
@@ -19,42 +21,37 @@ public static class FilmGrowth
         double ammoniaFluxGramsPerSquareMetreDay,
         double nitriteFluxGramsPerSquareMetreDay,
         double temperatureCelsius,
-        double hours) => Advance(
-            parameters,
-            ref ammoniaOxidizersGramsCodPerSquareMetre,
-            ref nitriteOxidizersGramsCodPerSquareMetre,
-            ammoniaFluxGramsPerSquareMetreDay,
-            nitriteFluxGramsPerSquareMetreDay,
-            FilmResponse.DecayRatePerDay(parameters, NitrifierPopulation.AmmoniaOxidizers, temperatureCelsius),
-            FilmResponse.DecayRatePerDay(parameters, NitrifierPopulation.NitriteOxidizers, temperatureCelsius),
-            hours);
-
-    /// <summary>The same with the decay rates at hand.</summary>
-    /// <param name="parameters">Nitrification parameters.</param>
-    /// <param name="ammoniaOxidizersGramsCodPerSquareMetre">x_A, g COD/m²; replaced.</param>
-    /// <param name="nitriteOxidizersGramsCodPerSquareMetre">x_B, g COD/m²; replaced.</param>
-    /// <param name="ammoniaFluxGramsPerSquareMetreDay">TAN oxidized over the step, g N/(m² d).</param>
-    /// <param name="nitriteFluxGramsPerSquareMetreDay">Nitrite oxidized over the step, g N/(m² d).</param>
-    /// <param name="ammoniaOxidizerDecayPerDay">b of the ammonia oxidizers at the water's temperature, 1/d.</param>
-    /// <param name="nitriteOxidizerDecayPerDay">b of the nitrite oxidizers at the water's temperature, 1/d.</param>
-    /// <param name="hours">Length of the step, h.</param>
-    public static void Advance(
-        NitrificationParameters parameters,
-        ref double ammoniaOxidizersGramsCodPerSquareMetre,
-        ref double nitriteOxidizersGramsCodPerSquareMetre,
-        double ammoniaFluxGramsPerSquareMetreDay,
-        double nitriteFluxGramsPerSquareMetreDay,
-        double ammoniaOxidizerDecayPerDay,
-        double nitriteOxidizerDecayPerDay,
         double hours)
     {
-        ArgumentNullException.ThrowIfNull(parameters);
-        ammoniaOxidizersGramsCodPerSquareMetre = AdvanceOne(
-            parameters, parameters.AmmoniaOxidizers, ammoniaOxidizersGramsCodPerSquareMetre, ammoniaFluxGramsPerSquareMetreDay,
-            ammoniaOxidizerDecayPerDay, hours);
-        nitriteOxidizersGramsCodPerSquareMetre = AdvanceOne(
-            parameters, parameters.NitriteOxidizers, nitriteOxidizersGramsCodPerSquareMetre, nitriteFluxGramsPerSquareMetreDay,
-            nitriteOxidizerDecayPerDay, hours);
+        ammoniaOxidizersGramsCodPerSquareMetre = Advance(
+            parameters, NitrifierPopulation.AmmoniaOxidizers, ammoniaOxidizersGramsCodPerSquareMetre, ammoniaFluxGramsPerSquareMetreDay,
+            temperatureCelsius, hours);
+        nitriteOxidizersGramsCodPerSquareMetre = Advance(
+            parameters, NitrifierPopulation.NitriteOxidizers, nitriteOxidizersGramsCodPerSquareMetre, nitriteFluxGramsPerSquareMetreDay,
+            temperatureCelsius, hours);
+    }
+
+    /// <summary>A population of four films after a step of constant flux.</summary>
+    /// <param name="parameters">Nitrification parameters.</param>
+    /// <param name="kinetics">Of the population.</param>
+    /// <param name="biomass">x, g COD/m².</param>
+    /// <param name="flux">Oxidized over the step, g N/(m² d).</param>
+    /// <param name="decayPerDay">b at the waters' temperatures, 1/d; above 0.</param>
+    /// <param name="hours">Length of the step, h.</param>
+    internal static Vector256<double> Advance(
+        NitrificationParameters parameters,
+        PopulationParameters kinetics,
+        Vector256<double> biomass,
+        Vector256<double> flux,
+        Vector256<double> decayPerDay,
+        double hours)
+    {
+        double full = kinetics.MaximumBiomassGramsCodPerSquareMetre;
+        Vector256<double> gain = kinetics.YieldGramsCodPerGramN * Vector256.Max(Vector256<double>.Zero, flux);
+        Vector256<double> rate = (gain / full) + decayPerDay;
+        Vector256<double> rest = gain / rate;
+        Vector256<double> next = rest + ((biomass - rest) * Vector256.Exp(rate * (-hours / UnitConstants.HoursPerDay)));
+        return Vector256.Max(next, Vector256.Create(parameters.FloorShare * full));
     }
 
     /// <summary>A film whose populations stand at a share of a full film.</summary>
@@ -105,14 +102,13 @@ public static class FilmGrowth
         return before - ammoniaOxidizersGramsCodPerSquareMetre - nitriteOxidizersGramsCodPerSquareMetre;
     }
 
-    private static double AdvanceOne(
-        NitrificationParameters parameters, PopulationParameters kinetics, double biomass, double flux, double decayPerDay, double hours)
-    {
-        double full = kinetics.MaximumBiomassGramsCodPerSquareMetre;
-        double gain = kinetics.YieldGramsCodPerGramN * Math.Max(0, flux);
-        double rate = (gain / full) + decayPerDay;
-        double rest = gain / rate;
-        double next = rest + ((biomass - rest) * Math.Exp(-rate * hours / UnitConstants.HoursPerDay));
-        return Math.Max(next, parameters.FloorShare * full);
-    }
+    private static double Advance(
+        NitrificationParameters parameters, NitrifierPopulation population, double biomass, double flux, double temperatureCelsius, double hours) =>
+        Advance(
+            parameters,
+            parameters.Of(population),
+            Vector256.Create(biomass),
+            Vector256.Create(flux),
+            Vector256.Create(FilmResponse.DecayRatePerDay(parameters, population, temperatureCelsius)),
+            hours).ToScalar();
 }

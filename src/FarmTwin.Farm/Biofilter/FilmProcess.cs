@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Water;
@@ -8,7 +10,7 @@ namespace FarmTwin.Farm.Biofilter;
 /// <remarks>
 /// These act on each other within minutes. Each pass writes the films' flux law as a conductance J/S at the last iterate and
 /// solves TAN, then nitrite with what TAN really gave, then oxygen with what both took; so mass closes at any number of passes.
-/// See docs/model/nitrification.md.
+/// Four basins to a vector. See docs/model/nitrification.md.
 /// </remarks>
 public sealed class FilmProcess
 {
@@ -18,8 +20,6 @@ public sealed class FilmProcess
     // stay within 0.03 % and its peaks within 0.05 %.
     private const double Converged = 3e-3;
 
-    // Beyond this the changes do not close in well enough to be extrapolated.
-    private const double LargestRatio = 0.9;
     private const double MilligramsPerGram = UnitConstants.GramsPerKilogram;
 
     // Guards the ratio demand/oxygen where no oxygen is left, mg/L.
@@ -29,25 +29,34 @@ public sealed class FilmProcess
     private readonly NitrificationParameters _nitrification;
     private readonly double _perA;
     private readonly double _perB;
+    private readonly Iterate _tan;
+    private readonly Iterate _nitrite;
+    private readonly Iterate _oxygen;
+    private readonly double[] _overdue;
+    private readonly double[] _nitriteRight;
+
+    // Of each basin with a film, or with nitrifiers in suspension; 0 where there is none.
+    private readonly double[] _area;
     private readonly double[] _fullA;
     private readonly double[] _fullB;
     private readonly double[] _suspended;
-    private readonly bool[] _active;
     private readonly double[] _unionized;
     private readonly double[] _capPerOxygen;
-    private readonly double[] _overdue;
     private readonly double[] _conductanceA;
     private readonly double[] _conductanceB;
+
+    // Oxygen that each takes, over its concentration, L/h.
     private readonly double[] _oxygenFilm;
     private readonly double[] _oxygenFish;
     private readonly double[] _oxygenSolids;
     private readonly double[] _oxygenRoots;
+
+    private readonly double[] _biomassA;
+    private readonly double[] _biomassB;
+    private readonly double[] _decayA;
+    private readonly double[] _decayB;
     private readonly double[] _carbonFish;
-    private readonly double[] _base;
-    private readonly double[] _lastChange;
-    private readonly double[] _tan;
-    private readonly double[] _nitrite;
-    private readonly double[] _oxygen;
+    private readonly double[] _carbonRoots;
 
     /// <summary>Makes the process.</summary>
     public FilmProcess(FarmContext farm)
@@ -58,40 +67,44 @@ public sealed class FilmProcess
         _nitrification = farm.Parts.Nitrification;
         _perA = NitrificationStoichiometry.OxygenPerAmmoniaNitrogen(_nitrification);
         _perB = NitrificationStoichiometry.OxygenPerNitriteNitrogen(_nitrification);
-        _fullA = new double[count];
-        _fullB = new double[count];
-        _suspended = new double[count];
-        _active = new bool[count];
-        _unionized = new double[count];
-        _capPerOxygen = new double[count];
+        _tan = new Iterate(count, Substance.Tan, 0);
+        _nitrite = new Iterate(count, Substance.Nitrite, 0);
+        _oxygen = new Iterate(count, Substance.Oxygen, LeastOxygen);
         _overdue = new double[count];
-        _conductanceA = new double[count];
-        _conductanceB = new double[count];
-        _oxygenFilm = new double[count];
-        _oxygenFish = new double[count];
-        _oxygenSolids = new double[count];
-        _oxygenRoots = new double[count];
-        _carbonFish = new double[count];
-        _base = new double[count * 4];
-        _lastChange = new double[count * 3];
-        _tan = new double[count];
-        _nitrite = new double[count];
-        _oxygen = new double[count];
+        _nitriteRight = Fours.Zeros(count);
+        _area = Fours.Zeros(count);
+        _fullA = Fours.Zeros(count);
+        _fullB = Fours.Zeros(count);
+        _suspended = Fours.Zeros(count);
+        _unionized = Fours.Zeros(count);
+        _capPerOxygen = Fours.Zeros(count);
+        _conductanceA = Fours.Zeros(count);
+        _conductanceB = Fours.Zeros(count);
+        _oxygenFilm = Fours.Zeros(count);
+        _oxygenFish = Fours.Zeros(count);
+        _oxygenSolids = Fours.Zeros(count);
+        _oxygenRoots = Fours.Zeros(count);
+        _biomassA = Fours.Zeros(count);
+        _biomassB = Fours.Zeros(count);
+        _decayA = Fours.Zeros(count);
+        _decayB = Fours.Zeros(count);
+        _carbonFish = Fours.Zeros(count);
+        _carbonRoots = Fours.Zeros(count);
+        Array.Fill(_decayA, 1);
+        Array.Fill(_decayB, 1);
     }
 
-    /// <summary>Passes that the last step took.</summary>
+    /// <summary>How many passes the last solve took.</summary>
     public int LastPasses { get; private set; }
 
-    /// <summary>Sets the share of its capacity that an overdue wash leaves to a basin's film.</summary>
+    /// <summary>Sets the share of its activity that a basin's film keeps while its beads are overdue for washing.</summary>
     public void SetOverdueFactor(int basin, double factor) => _overdue[basin] = factor;
 
-    /// <summary>Solves TAN, nitrite and oxygen; adds the nitrate they give.</summary>
+    /// <summary>Solves TAN, nitrite and oxygen of the step.</summary>
     public void Solve(WaterBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
-        Begin();
-        Basins basins = _farm.State.Basins;
-        WaterStep step = _farm.Step;
+        Begin(balance);
         double change = double.PositiveInfinity;
         int pass = 0;
         while (pass < MostPasses && (pass < 2 || change > Converged))
@@ -99,65 +112,65 @@ public sealed class FilmProcess
             SolveTan(balance);
             SolveNitrite(balance);
             SolveOxygen(balance);
-            change = Iterate(pass);
+            change = Math.Max(_tan.Take(pass), Math.Max(_nitrite.Take(pass), _oxygen.Take(pass)));
             pass++;
         }
 
         LastPasses = pass;
+        WaterStep step = _farm.Step;
+        _tan.Settle(step);
+        _nitrite.Settle(step);
+        _oxygen.Settle(step);
         for (int b = 0; b < step.BasinCount; b++)
         {
-            step.Add(b, Substance.Nitrate, _conductanceB[b] * step.Concentration[WaterStep.At(b, Substance.Nitrite)]);
-            _carbonFish[b] = _farm.OxygenByFish[b] > 0
-                ? _farm.CarbonByFish[b] * _oxygenFish[b] * step.Concentration[WaterStep.At(b, Substance.Oxygen)] / _farm.OxygenByFish[b]
-                : 0;
-            step.Add(b, Substance.InorganicCarbon, _carbonFish[b] + CarbonByRoots(b));
+            double oxygen = _oxygen.GramsPerLitre[b];
+
+            // What breathes O2 gives back as many moles of CO2.
+            _carbonRoots[b] = _oxygenRoots[b] * oxygen * UnitConstants.AtomicWeight.Carbon / (2 * UnitConstants.AtomicWeight.Oxygen);
+            _carbonFish[b] = _farm.OxygenByFish[b] > 0 ? _farm.CarbonByFish[b] * _oxygenFish[b] * oxygen / _farm.OxygenByFish[b] : 0;
+            step.Add(b, Substance.Nitrate, _conductanceB[b] * _nitrite.GramsPerLitre[b]);
+            step.Add(b, Substance.InorganicCarbon, _carbonFish[b] + _carbonRoots[b]);
         }
     }
 
-    /// <summary>Grows the films; books oxygen and charge.</summary>
+    /// <summary>Books what was solved and lets the films grow.</summary>
     public void Commit()
     {
-        Basins basins = _farm.State.Basins;
-        WaterStep step = _farm.Step;
         FarmBooks books = _farm.State.Books;
-        double oxidizedA = 0;
-        double oxidizedB = 0;
-        double film = 0;
-        double fish = 0;
-        double solids = 0;
-        double carbon = 0;
-        double roots = 0;
-        double carbonRoots = 0;
-        for (int b = 0; b < step.BasinCount; b++)
+        double hours = _farm.Step.Hours;
+        Vector256<double> sumA = Vector256<double>.Zero;
+        Vector256<double> sumB = Vector256<double>.Zero;
+        Vector256<double> sumFilm = Vector256<double>.Zero;
+        Vector256<double> sumFish = Vector256<double>.Zero;
+        Vector256<double> sumSolids = Vector256<double>.Zero;
+        Vector256<double> sumRoots = Vector256<double>.Zero;
+        Vector256<double> sumCarbonFish = Vector256<double>.Zero;
+        Vector256<double> sumCarbonRoots = Vector256<double>.Zero;
+        for (int first = 0; first < _area.Length; first += Fours.Width)
         {
-            double a = _conductanceA[b] * step.Concentration[WaterStep.At(b, Substance.Tan)] * step.Hours;
-            double n = _conductanceB[b] * step.Concentration[WaterStep.At(b, Substance.Nitrite)] * step.Hours;
-            double oxygen = step.Concentration[WaterStep.At(b, Substance.Oxygen)] * step.Hours;
-            oxidizedA += a;
-            oxidizedB += n;
-            film += _oxygenFilm[b] * oxygen;
-            fish += _oxygenFish[b] * oxygen;
-            solids += _oxygenSolids[b] * oxygen;
-            carbon += _carbonFish[b] * step.Hours;
-            roots += _oxygenRoots[b] * oxygen;
-            carbonRoots += CarbonByRoots(b) * step.Hours;
-            double area = basins.FilmSquareMetres[b];
-            if (area > 0 && _farm.Network.LitresAfter[b] > 0)
-            {
-                double perAreaDay = UnitConstants.HoursPerDay / (area * step.Hours);
-                double own = FilmShare(b);
-                FilmGrowth.Advance(
-                    _farm.Parts.Nitrification,
-                    ref basins.AmmoniaOxidizers[b],
-                    ref basins.NitriteOxidizers[b],
-                    a * own * perAreaDay,
-                    n * own * perAreaDay,
-                    _farm.Warmth.AmmoniaOxidizerDecay(b),
-                    _farm.Warmth.NitriteOxidizerDecay(b),
-                    step.Hours);
-            }
+            Vector256<double> oxygen = Vector256.Create(_oxygen.GramsPerLitre, first);
+            Vector256<double> a = Vector256.Create(_conductanceA, first) * Vector256.Create(_tan.GramsPerLitre, first);
+            Vector256<double> n = Vector256.Create(_conductanceB, first) * Vector256.Create(_nitrite.GramsPerLitre, first);
+            sumA += a;
+            sumB += n;
+            sumFilm += Vector256.Create(_oxygenFilm, first) * oxygen;
+            sumFish += Vector256.Create(_oxygenFish, first) * oxygen;
+            sumSolids += Vector256.Create(_oxygenSolids, first) * oxygen;
+            sumRoots += Vector256.Create(_oxygenRoots, first) * oxygen;
+            sumCarbonFish += Vector256.Create(_carbonFish, first);
+            sumCarbonRoots += Vector256.Create(_carbonRoots, first);
+            Grow(first, a, n, hours);
         }
 
+        TakeFilms();
+        double oxidizedA = Vector256.Sum(sumA) * hours;
+        double oxidizedB = Vector256.Sum(sumB) * hours;
+        double film = Vector256.Sum(sumFilm) * hours;
+        double fish = Vector256.Sum(sumFish) * hours;
+        double solids = Vector256.Sum(sumSolids) * hours;
+        double roots = Vector256.Sum(sumRoots) * hours;
+        double carbon = Vector256.Sum(sumCarbonFish) * hours;
+        double carbonRoots = Vector256.Sum(sumCarbonRoots) * hours;
         books.PostWater(Door.Nitrification, Substance.Tan, -oxidizedA);
         books.PostWater(Door.Nitrification, Substance.Nitrite, oxidizedA - oxidizedB);
         books.PostWater(Door.Nitrification, Substance.Nitrate, oxidizedB);
@@ -170,176 +183,141 @@ public sealed class FilmProcess
         _farm.State.Totals.NitrifiedGrams += oxidizedA;
     }
 
-    private void Begin()
+    // Everything that the passes do not change: the films' capacities times their area, at oxygen in plenty and without free ammonia;
+    // the cap, linear in oxygen; what is suspended.
+    private void Begin(WaterBalance balance)
     {
         Basins basins = _farm.State.Basins;
         WaterStep step = _farm.Step;
-        PopulationParameters ammoniaOxidizers = _nitrification.AmmoniaOxidizers;
-        PopulationParameters nitriteOxidizers = _nitrification.NitriteOxidizers;
+        double[] litresAfter = _farm.Network.LitresAfter;
+        _tan.Begin(balance, basins, step, litresAfter);
+        _nitrite.Begin(balance, basins, step, litresAfter);
+        _oxygen.Begin(balance, basins, step, litresAfter);
+        double yieldA = _nitrification.AmmoniaOxidizers.YieldGramsCodPerGramN;
+        double yieldB = _nitrification.NitriteOxidizers.YieldGramsCodPerGramN;
         for (int b = 0; b < basins.Count; b++)
         {
-            int at = WaterStep.At(b, 0);
-            _tan[b] = basins.MilligramsPerLitre(b, Substance.Tan);
-            _nitrite[b] = basins.MilligramsPerLitre(b, Substance.Nitrite);
-            _oxygen[b] = Math.Max(LeastOxygen, basins.MilligramsPerLitre(b, Substance.Oxygen));
-            _base[(b * 4) + 0] = step.Loss[at + Substance.Tan];
-            _base[(b * 4) + 1] = step.Loss[at + Substance.Nitrite];
-            _base[(b * 4) + 2] = step.Loss[at + Substance.Oxygen];
-            _base[(b * 4) + 3] = step.Source[at + Substance.Nitrite];
-            _conductanceA[b] = 0;
-            _conductanceB[b] = 0;
-            _suspended[b] = 0;
-            _active[b] = basins.Litres[b] > 0 && (basins.FilmSquareMetres[b] > 0 || _farm.SuspendedNitrification[b] > 0);
-            if (!_active[b])
-            {
-                continue;
-            }
-
-            // Everything that the passes do not change: the films' capacities times their area, at oxygen in plenty and without free
-            // ammonia; the cap, linear in oxygen; what is suspended.
+            bool active = basins.Litres[b] > 0 && (basins.FilmSquareMetres[b] > 0 || _farm.SuspendedNitrification[b] > 0);
+            double common = active ? FilmResponse.Acidity(_nitrification, basins.PH[b]) * Overdue(b) : 0;
             double alkalinity = Alkalinity.MilligramsCalciumCarbonatePerLitre(basins.Alkalinity[b]);
-            double common = FilmResponse.Acidity(_nitrification, basins.PH[b]) * Overdue(b);
+            _area[b] = active ? basins.FilmSquareMetres[b] : 0;
             _fullA[b] = _farm.Warmth.AmmoniaOxidizerGrowth(b) * common
-                * FilmResponse.Alkalinity(_nitrification, NitrifierPopulation.AmmoniaOxidizers, alkalinity)
-                * basins.AmmoniaOxidizers[b] / ammoniaOxidizers.YieldGramsCodPerGramN;
-            _fullB[b] = _farm.Warmth.NitriteOxidizerGrowth(b) * common
-                * basins.NitriteOxidizers[b] / nitriteOxidizers.YieldGramsCodPerGramN;
-            _unionized[b] = _farm.Chemistry.UnionizedShare(b);
+                * FilmResponse.Alkalinity(_nitrification, NitrifierPopulation.AmmoniaOxidizers, alkalinity) * basins.AmmoniaOxidizers[b] / yieldA;
+            _fullB[b] = _farm.Warmth.NitriteOxidizerGrowth(b) * common * basins.NitriteOxidizers[b] / yieldB;
+            _unionized[b] = _farm.Chemistry.UnionizedShare[b];
             _capPerOxygen[b] = _farm.Warmth.OxygenCap(b);
             _suspended[b] = _fullA[b] > 0 ? Math.Max(0, _farm.SuspendedNitrification[b]) * basins.Litres[b] : 0;
+            _biomassA[b] = basins.AmmoniaOxidizers[b];
+            _biomassB[b] = basins.NitriteOxidizers[b];
+            _decayA[b] = _farm.Warmth.AmmoniaOxidizerDecay(b);
+            _decayB[b] = _farm.Warmth.NitriteOxidizerDecay(b);
         }
     }
 
     private void SolveTan(WaterBalance balance)
     {
-        Basins basins = _farm.State.Basins;
         double transfer = _nitrification.TransferVelocityMetresPerDay;
         PopulationParameters kinetics = _nitrification.AmmoniaOxidizers;
-        for (int b = 0; b < basins.Count; b++)
+        for (int first = 0; first < _area.Length; first += Fours.Width)
         {
-            if (_active[b])
-            {
-                double capacity = FilmFlux.LimitedCapacity(kinetics, _fullA[b], _oxygen[b], _tan[b] * _unionized[b]);
-                _conductanceA[b] = (basins.FilmSquareMetres[b] * FilmFlux.Conductance(
-                    transfer, kinetics.HalfSaturationMilligramsNPerLitre, capacity, _tan[b], _capPerOxygen[b] * _oxygen[b]))
-                    + Suspended(b, _tan[b]);
-            }
-
-            _farm.Step.Loss[WaterStep.At(b, Substance.Tan)] = _base[b * 4] + _conductanceA[b];
+            Vector256<double> tan = Vector256.Create(_tan.MilligramsPerLitre, first);
+            Vector256<double> oxygen = Vector256.Create(_oxygen.MilligramsPerLitre, first);
+            Vector256<double> capacity = FilmFlux.LimitedCapacity(
+                kinetics, Vector256.Create(_fullA, first), oxygen, tan * Vector256.Create(_unionized, first));
+            Vector256<double> flux = FilmFlux.Conductance(
+                transfer, kinetics.HalfSaturationMilligramsNPerLitre, capacity, tan, Vector256.Create(_capPerOxygen, first) * oxygen);
+            Vector256<double> conductance = (Vector256.Create(_area, first) * flux) + Suspended(first, tan);
+            conductance.CopyTo(_conductanceA, first);
+            (Vector256.Create(_tan.BaseLoss, first) + conductance).CopyTo(_tan.Loss, first);
         }
 
-        balance.SolveOne(basins, _farm.Step, Substance.Tan);
+        _tan.Solve(balance);
     }
 
     private void SolveNitrite(WaterBalance balance)
     {
-        Basins basins = _farm.State.Basins;
-        WaterStep step = _farm.Step;
         double transfer = _nitrification.TransferVelocityMetresPerDay;
         PopulationParameters kinetics = _nitrification.NitriteOxidizers;
-        for (int b = 0; b < basins.Count; b++)
+        for (int first = 0; first < _area.Length; first += Fours.Width)
         {
-            double tan = step.Concentration[WaterStep.At(b, Substance.Tan)];
-            if (_active[b])
-            {
-                double capacity = FilmFlux.LimitedCapacity(kinetics, _fullB[b], _oxygen[b], tan * MilligramsPerGram * _unionized[b]);
-                _conductanceB[b] = (basins.FilmSquareMetres[b] * FilmFlux.Conductance(
-                    transfer, kinetics.HalfSaturationMilligramsNPerLitre, capacity, _nitrite[b], double.PositiveInfinity))
-                    + Suspended(b, _nitrite[b]);
-            }
-
-            step.Loss[WaterStep.At(b, Substance.Nitrite)] = _base[(b * 4) + 1] + _conductanceB[b];
-            step.Source[WaterStep.At(b, Substance.Nitrite)] = _base[(b * 4) + 3] + (_conductanceA[b] * tan);
+            Vector256<double> tan = Vector256.Create(_tan.GramsPerLitre, first);
+            Vector256<double> nitrite = Vector256.Create(_nitrite.MilligramsPerLitre, first);
+            Vector256<double> capacity = FilmFlux.LimitedCapacity(
+                kinetics,
+                Vector256.Create(_fullB, first),
+                Vector256.Create(_oxygen.MilligramsPerLitre, first),
+                tan * MilligramsPerGram * Vector256.Create(_unionized, first));
+            Vector256<double> flux = FilmFlux.Conductance(
+                transfer, kinetics.HalfSaturationMilligramsNPerLitre, capacity, nitrite, Vector256.Create(double.PositiveInfinity));
+            Vector256<double> conductance = (Vector256.Create(_area, first) * flux) + Suspended(first, nitrite);
+            conductance.CopyTo(_conductanceB, first);
+            (Vector256.Create(_nitrite.BaseLoss, first) + conductance).CopyTo(_nitrite.Loss, first);
+            (Vector256.Create(_nitrite.BaseRight, first) + (Vector256.Create(_conductanceA, first) * tan)).CopyTo(_nitriteRight, first);
         }
 
-        balance.SolveOne(basins, step, Substance.Nitrite);
+        balance.SolveOne(_nitrite.Loss, _nitriteRight, _nitrite.GramsPerLitre);
     }
 
     private void SolveOxygen(WaterBalance balance)
     {
-        WaterStep step = _farm.Step;
-        double fishLimit = _farm.Parts.Practice.FishOxygenLimit;
-        double solidsHalf = _farm.Parts.Practice.SolidsOxygenHalfSaturation;
-        double rootsHalf = _farm.Parts.BedParameters.OxygenHalfMilligramsPerLitre;
-        for (int b = 0; b < step.BasinCount; b++)
+        Vector256<double> fishLimit = Vector256.Create(_farm.Parts.Practice.FishOxygenLimit);
+        Vector256<double> solidsHalf = Vector256.Create(_farm.Parts.Practice.SolidsOxygenHalfSaturation);
+        Vector256<double> rootsHalf = Vector256.Create(_farm.Parts.BedParameters.OxygenHalfMilligramsPerLitre);
+        for (int first = 0; first < _area.Length; first += Fours.Width)
         {
-            double oxygen = _oxygen[b];
-            int at = WaterStep.At(b, 0);
-            double films = (_conductanceA[b] * step.Concentration[at + Substance.Tan] * _perA)
-                + (_conductanceB[b] * step.Concentration[at + Substance.Nitrite] * _perB);
-            _oxygenFilm[b] = films * MilligramsPerGram / oxygen;
-            _oxygenFish[b] = _farm.OxygenByFish[b] > 0 ? _farm.OxygenByFish[b] * MilligramsPerGram / Math.Max(fishLimit, oxygen) : 0;
-            _oxygenSolids[b] = _farm.OxygenBySolids[b] * MilligramsPerGram / (solidsHalf + oxygen);
-            _oxygenRoots[b] = _farm.OxygenByRoots[b] * MilligramsPerGram / (rootsHalf + oxygen);
-            step.Loss[at + Substance.Oxygen] = _base[(b * 4) + 2] + _oxygenFilm[b] + _oxygenFish[b] + _oxygenSolids[b] + _oxygenRoots[b];
+            Vector256<double> oxygen = Vector256.Create(_oxygen.MilligramsPerLitre, first);
+            Vector256<double> films = (Vector256.Create(_conductanceA, first) * Vector256.Create(_tan.GramsPerLitre, first) * _perA)
+                + (Vector256.Create(_conductanceB, first) * Vector256.Create(_nitrite.GramsPerLitre, first) * _perB);
+            Vector256<double> film = films * MilligramsPerGram / oxygen;
+            Vector256<double> fish = Vector256.Create(_farm.OxygenByFish, first) * MilligramsPerGram / Vector256.Max(fishLimit, oxygen);
+            Vector256<double> solids = Vector256.Create(_farm.OxygenBySolids, first) * MilligramsPerGram / (solidsHalf + oxygen);
+            Vector256<double> roots = Vector256.Create(_farm.OxygenByRoots, first) * MilligramsPerGram / (rootsHalf + oxygen);
+            film.CopyTo(_oxygenFilm, first);
+            fish.CopyTo(_oxygenFish, first);
+            solids.CopyTo(_oxygenSolids, first);
+            roots.CopyTo(_oxygenRoots, first);
+            (Vector256.Create(_oxygen.BaseLoss, first) + film + fish + solids + roots).CopyTo(_oxygen.Loss, first);
         }
 
-        balance.SolveOne(_farm.State.Basins, step, Substance.Oxygen);
+        _oxygen.Solve(balance);
     }
 
-    // Takes the solved values as the next iterate. Plain iteration closes in geometrically; from the second pass on each value is
-    // extrapolated to the limit of its last two changes (Aitken's delta-squared process), which saves half the passes.
-    private double Iterate(int pass)
+    // What is suspended serves nobody's film: a film grows by its own share of what was oxidized.
+    private void Grow(int first, Vector256<double> oxidizedA, Vector256<double> oxidizedB, double hours)
     {
-        double change = 0;
-        WaterStep step = _farm.Step;
-        for (int b = 0; b < step.BasinCount; b++)
+        Vector256<double> one = Vector256<double>.One;
+        Vector256<double> conductance = Vector256.Create(_conductanceA, first);
+        Vector256<double> suspended = Suspended(first, Vector256.Create(_tan.MilligramsPerLitre, first));
+        Vector256<double> own = Vector256.ConditionalSelect(
+            Vector256.GreaterThan(suspended, Vector256<double>.Zero) & Vector256.GreaterThan(conductance, Vector256<double>.Zero),
+            Vector256.Max(Vector256<double>.Zero, one - (suspended / conductance)),
+            one);
+        Vector256<double> area = Vector256.Create(_area, first);
+        Vector256<double> perAreaDay = Vector256.ConditionalSelect(
+            Vector256.GreaterThan(area, Vector256<double>.Zero), own * UnitConstants.HoursPerDay / area, Vector256<double>.Zero);
+        FilmGrowth.Advance(
+            _nitrification, _nitrification.AmmoniaOxidizers, Vector256.Create(_biomassA, first), oxidizedA * perAreaDay,
+            Vector256.Create(_decayA, first), hours).CopyTo(_biomassA, first);
+        FilmGrowth.Advance(
+            _nitrification, _nitrification.NitriteOxidizers, Vector256.Create(_biomassB, first), oxidizedB * perAreaDay,
+            Vector256.Create(_decayB, first), hours).CopyTo(_biomassB, first);
+    }
+
+    private void TakeFilms()
+    {
+        Basins basins = _farm.State.Basins;
+        for (int b = 0; b < basins.Count; b++)
         {
-            if (_farm.Network.LitresAfter[b] <= 0)
+            if (basins.FilmSquareMetres[b] > 0 && _farm.Network.LitresAfter[b] > 0)
             {
-                continue;
+                basins.AmmoniaOxidizers[b] = _biomassA[b];
+                basins.NitriteOxidizers[b] = _biomassB[b];
             }
-
-            int at = WaterStep.At(b, 0);
-            change = Math.Max(change, Take(ref _tan[b], ref _lastChange[b * 3], step.Concentration[at + Substance.Tan], pass));
-            change = Math.Max(change, Take(ref _nitrite[b], ref _lastChange[(b * 3) + 1], step.Concentration[at + Substance.Nitrite], pass));
-            change = Math.Max(change, Take(ref _oxygen[b], ref _lastChange[(b * 3) + 2], step.Concentration[at + Substance.Oxygen], pass));
-            _oxygen[b] = Math.Max(LeastOxygen, _oxygen[b]);
         }
-
-        return change;
     }
 
-    private static double Take(ref double iterate, ref double lastChange, double gramsPerLitre, int pass)
-    {
-        double value = gramsPerLitre * MilligramsPerGram;
-        double change = value - iterate;
-        double next = value;
-        if (pass > 0 && lastChange != 0)
-        {
-            double ratio = change / lastChange;
-            if (ratio is > -LargestRatio and < LargestRatio)
-            {
-                next = value + (change * ratio / (1 - ratio));
-                next = Math.Clamp(next, value / 2, value * 2);
-            }
-
-            // What was extrapolated is no longer a term of the series.
-            lastChange = 0;
-        }
-        else
-        {
-            lastChange = change;
-        }
-
-        double relative = Math.Abs(change) / (Math.Abs(iterate) + 0.1);
-        iterate = next;
-        return relative;
-    }
-
-    // What breathes O2 gives back as many moles of CO2.
-    private double CarbonByRoots(int basin) => _oxygenRoots[basin] * _farm.Step.Concentration[WaterStep.At(basin, Substance.Oxygen)]
-        * UnitConstants.AtomicWeight.Carbon / (2 * UnitConstants.AtomicWeight.Oxygen);
-
-    private double Suspended(int basin, double milligramsPerLitre) => _suspended[basin] <= 0
-        ? 0
-        : _suspended[basin] / (_nitrification.AmmoniaOxidizers.HalfSaturationMilligramsNPerLitre + milligramsPerLitre);
-
-    private double FilmShare(int basin)
-    {
-        double suspended = Suspended(basin, _tan[basin]);
-        return suspended > 0 && _conductanceA[basin] > 0 ? Math.Max(0, 1 - (suspended / _conductanceA[basin])) : 1;
-    }
+    private Vector256<double> Suspended(int first, Vector256<double> milligramsPerLitre) => Vector256.Create(_suspended, first)
+        / (Vector256.Create(_nitrification.AmmoniaOxidizers.HalfSaturationMilligramsNPerLitre) + milligramsPerLitre);
 
     private double Overdue(int basin) => _overdue[basin] > 0 ? _overdue[basin] : 1;
 }

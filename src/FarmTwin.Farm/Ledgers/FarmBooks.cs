@@ -36,7 +36,7 @@ public sealed class FarmBooks
     /// <summary>Units of the ledgers, in their order.</summary>
     public static readonly string[] Units = ["g", "g", "g", "g", "g", "g", "g", "g", "g", "g", "g", "eq", "L", "MJ"];
 
-    private static readonly double[] ChargePerGram = EquivalentsPerGram();
+    private static readonly double[] ChargePerGram = IonSums.AlkalinityPerGram.ToArray();
 
     private readonly LedgerBook _book = new(Names, Door.Names);
 
@@ -151,22 +151,5 @@ public sealed class FarmBooks
     {
         ArgumentNullException.ThrowIfNull(other);
         _book.CopyFrom(other._book);
-    }
-
-    // Alkalinity in the explicit conservative form (Wolf-Gladrow et al. 2007): the signs and charges of Water.Alkalinity.
-    private static double[] EquivalentsPerGram()
-    {
-        var charge = new double[Substance.Columns];
-        charge[Substance.Sodium] = 1 / UnitConstants.AtomicWeight.Sodium;
-        charge[Substance.Potassium] = 1 / UnitConstants.AtomicWeight.Potassium;
-        charge[Substance.Calcium] = 2 / UnitConstants.AtomicWeight.Calcium;
-        charge[Substance.Magnesium] = 2 / UnitConstants.AtomicWeight.Magnesium;
-        charge[Substance.Tan] = 1 / UnitConstants.AtomicWeight.Nitrogen;
-        charge[Substance.Chloride] = -1 / UnitConstants.AtomicWeight.Chlorine;
-        charge[Substance.Nitrate] = -1 / UnitConstants.AtomicWeight.Nitrogen;
-        charge[Substance.Nitrite] = -1 / UnitConstants.AtomicWeight.Nitrogen;
-        charge[Substance.Sulfate] = -2 / UnitConstants.AtomicWeight.Sulfur;
-        charge[Substance.Phosphorus] = -1 / UnitConstants.AtomicWeight.Phosphorus;
-        return charge;
     }
 }

@@ -1,4 +1,5 @@
 using FarmTwin.Engine;
+using FarmTwin.Engine.Transport;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Water;
 
@@ -15,13 +16,13 @@ public sealed class FarmContext
         State = state;
         Network = network;
         Step = new WaterStep(parts.Basins.Length);
-        OxygenByFish = new double[parts.Basins.Length];
-        OxygenBySolids = new double[parts.Basins.Length];
-        OxygenByRoots = new double[parts.Basins.Length];
-        CarbonByFish = new double[parts.Basins.Length];
+        OxygenByFish = Fours.Zeros(parts.Basins.Length);
+        OxygenBySolids = Fours.Zeros(parts.Basins.Length);
+        OxygenByRoots = Fours.Zeros(parts.Basins.Length);
+        CarbonByFish = Fours.Zeros(parts.Basins.Length);
         Died = new double[parts.Basins.Length];
         DiedGrams = new double[parts.Basins.Length];
-        SuspendedNitrification = new double[parts.Basins.Length];
+        SuspendedNitrification = Fours.Zeros(parts.Basins.Length);
         LampPhotons = new double[parts.Basins.Length];
         LitShare = new double[parts.Basins.Length];
         LitHoursOfDay = new double[parts.Basins.Length];

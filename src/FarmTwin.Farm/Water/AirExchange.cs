@@ -10,28 +10,10 @@ namespace FarmTwin.Farm.Water;
 /// </remarks>
 public sealed class AirExchange
 {
-    private const int MostCarbonPasses = 5;
-
-    // A line about the wrong point is drawn again when it misses the carbon dioxide by more than this share.
-    private const double CarbonTolerance = 0.01;
-
-    // Last Newton steps in ln h that are small enough, each leaving an error of its square: 1e-4 of the CO2 about which a line is drawn,
-    // which is far within what the line is allowed to miss, and 4e-10 of the pH at the end.
-    private const double LineTolerance = 0.01;
-    private const double EndTolerance = 3e-5;
-
     private readonly FarmContext _farm;
     private readonly double[] _oxygen;
     private readonly double[] _oxygenSaturation;
-    private readonly double[] _carbonDioxide;
-    private readonly double[] _carbonDioxideSaturation;
-    private readonly double[] _referenceCarbon;
-    private readonly double[] _referenceCarbonDioxide;
-    private readonly double[] _slope;
-    private readonly EndWater[] _end;
-    private readonly CarbonateRoot[] _found;
-    private readonly double[] _baseSource;
-    private readonly double[] _baseLoss;
+    private readonly CarbonSolve _carbon;
 
     /// <summary>Makes the process.</summary>
     public AirExchange(FarmContext farm)
@@ -41,15 +23,7 @@ public sealed class AirExchange
         int count = farm.Parts.Basins.Length;
         _oxygen = new double[count];
         _oxygenSaturation = new double[count];
-        _carbonDioxide = new double[count];
-        _carbonDioxideSaturation = new double[count];
-        _referenceCarbon = new double[count];
-        _referenceCarbonDioxide = new double[count];
-        _slope = new double[count];
-        _end = new EndWater[count];
-        _found = new CarbonateRoot[count];
-        _baseSource = new double[count];
-        _baseLoss = new double[count];
+        _carbon = new CarbonSolve(farm);
     }
 
     /// <summary>Adds what air and source water bring.</summary>
@@ -78,9 +52,9 @@ public sealed class AirExchange
             }
 
             _oxygen[b] = diffuser + Aeration.SurfaceOxygenConductanceLitresPerHour(open, parts.Aeration);
-            _carbonDioxide[b] = diffuserCarbonDioxide + Aeration.SurfaceCarbonDioxideConductanceLitresPerHour(open, parts.Aeration);
+            _carbon.Conductance[b] = diffuserCarbonDioxide + Aeration.SurfaceCarbonDioxideConductanceLitresPerHour(open, parts.Aeration);
             _oxygenSaturation[b] = _farm.Warmth.OxygenSaturationGramsPerLitre(b);
-            _carbonDioxideSaturation[b] = _farm.Warmth.CarbonDioxideSaturationMoles(b);
+            _carbon.Saturation[b] = _farm.Warmth.CarbonDioxideSaturationMoles(b);
             step.Add(b, Substance.Oxygen, (_oxygen[b] * _oxygenSaturation[b]) + _farm.Running.Oxygen[b]);
             step.Lose(b, Substance.Oxygen, _oxygen[b]);
             AddSourceWater(b);
@@ -92,82 +66,7 @@ public sealed class AirExchange
     public void SolveCarbon(WaterBalance balance)
     {
         ArgumentNullException.ThrowIfNull(balance);
-        Basins basins = _farm.State.Basins;
-        WaterStep step = _farm.Step;
-        for (int b = 0; b < basins.Count; b++)
-        {
-            double litres = _farm.Network.LitresAfter[b];
-            if (litres <= 0)
-            {
-                continue;
-            }
-
-            int at = WaterStep.At(b, Substance.InorganicCarbon);
-            _baseSource[b] = step.Source[at];
-            _baseLoss[b] = step.Loss[at];
-
-            // What is known of the step's end: the ions. The last carbon serves as the first point about which CO2 is linearized.
-            double carbon = basins.Grams[at] / Math.Max(basins.Litres[b], litres);
-            _end[b] = WaterAtEnd(b);
-            Linearize(b, carbon, EndState(b, carbon, _farm.Chemistry.Hydrogen(b), LineTolerance));
-        }
-
-        // Where water of another alkalinity arrives (after a dose, at a coupled valve), the last carbon is far from the end's, and the
-        // slope there is another one: then the line is drawn again about what was found (Newton).
-        for (int pass = 1; ; pass++)
-        {
-            balance.SolveOne(basins, step, Substance.InorganicCarbon);
-            if (!TakeCarbon() || pass == MostCarbonPasses)
-            {
-                return;
-            }
-
-            for (int b = 0; b < basins.Count; b++)
-            {
-                if (_farm.Network.LitresAfter[b] > 0)
-                {
-                    Linearize(b, step.Concentration[WaterStep.At(b, Substance.InorganicCarbon)], _found[b]);
-                }
-            }
-        }
-    }
-
-    // Sets pH and carbon dioxide from the solved carbon; says whether a line missed them.
-    private bool TakeCarbon()
-    {
-        Basins basins = _farm.State.Basins;
-        WaterStep step = _farm.Step;
-        bool missed = false;
-        for (int b = 0; b < basins.Count; b++)
-        {
-            if (_farm.Network.LitresAfter[b] <= 0)
-            {
-                continue;
-            }
-
-            double carbon = step.Concentration[WaterStep.At(b, Substance.InorganicCarbon)];
-            CarbonateRoot state = EndState(b, carbon, _found[b].Hydrogen, EndTolerance);
-            basins.PH[b] = CarbonateSystem.PHOf(state.Hydrogen);
-            basins.CarbonDioxideMoles[b] = state.CarbonDioxideMolesPerLitre;
-            double line = _referenceCarbonDioxide[b] + (_slope[b] * (carbon - _referenceCarbon[b]) / UnitConstants.AtomicWeight.Carbon);
-            missed |= Math.Abs(line - state.CarbonDioxideMolesPerLitre)
-                > CarbonTolerance * (state.CarbonDioxideMolesPerLitre + _carbonDioxideSaturation[b]);
-        }
-
-        return missed;
-    }
-
-    private void Linearize(int b, double carbon, in CarbonateRoot state)
-    {
-        WaterStep step = _farm.Step;
-        int at = WaterStep.At(b, Substance.InorganicCarbon);
-        _referenceCarbon[b] = carbon;
-        _referenceCarbonDioxide[b] = state.CarbonDioxideMolesPerLitre;
-        _slope[b] = state.SlopeOfCarbonDioxide;
-        double constant = _carbonDioxideSaturation[b] - state.CarbonDioxideMolesPerLitre
-            + (state.SlopeOfCarbonDioxide * carbon / UnitConstants.AtomicWeight.Carbon);
-        step.Source[at] = _baseSource[b] + (_carbonDioxide[b] * Math.Max(0, constant) * UnitConstants.AtomicWeight.Carbon);
-        step.Loss[at] = _baseLoss[b] + (_carbonDioxide[b] * state.SlopeOfCarbonDioxide);
+        _carbon.Solve(balance);
     }
 
     /// <summary>Books what was exchanged.</summary>
@@ -177,7 +76,7 @@ public sealed class AirExchange
         WaterStep step = _farm.Step;
         double oxygen = 0;
         double pure = 0;
-        double carbon = 0;
+        double carbon = _carbon.FromAirGrams();
         for (int b = 0; b < step.BasinCount; b++)
         {
             if (_farm.Network.LitresAfter[b] <= 0)
@@ -187,11 +86,6 @@ public sealed class AirExchange
 
             pure += _farm.Running.Oxygen[b] * step.Hours;
             oxygen += _oxygen[b] * (_oxygenSaturation[b] - step.Concentration[WaterStep.At(b, Substance.Oxygen)]) * step.Hours;
-            double end = step.Concentration[WaterStep.At(b, Substance.InorganicCarbon)];
-            double constant = _carbonDioxideSaturation[b] - _referenceCarbonDioxide[b]
-                + (_slope[b] * _referenceCarbon[b] / UnitConstants.AtomicWeight.Carbon);
-            carbon += _carbonDioxide[b] * step.Hours
-                * ((Math.Max(0, constant) * UnitConstants.AtomicWeight.Carbon) - (_slope[b] * end));
         }
 
         books.PostWater(Door.Air, Substance.Oxygen, oxygen);
@@ -259,41 +153,5 @@ public sealed class AirExchange
                 }
             }
         }
-    }
-
-    // What the ions solved for the end of the step leave to the carbon: it is the same in all passes.
-    private EndWater WaterAtEnd(int basin)
-    {
-        Ions ions = Basins.IonsOf(_farm.Step.Concentration.AsSpan(basin * Substance.Columns, Substance.Columns), 1);
-        double alkalinity = Alkalinity.EquivalentsPerLitre(ions);
-        _farm.State.Basins.Alkalinity[basin] = alkalinity;
-        return new EndWater(
-            alkalinity, ions.P, ions.TAN, new EffectiveConstants(_farm.Chemistry.Constants(basin), IonicStrength.MolesPerLitre(ions)));
-    }
-
-    // Carbonate system with the ions solved for the end of the step.
-    private CarbonateRoot EndState(int basin, double carbonGramsPerLitre, double hydrogenGuess, double tolerance)
-    {
-        ref readonly EndWater end = ref _end[basin];
-        _found[basin] = CarbonateSystem.SolveWith(
-            end.Alkalinity,
-            carbonGramsPerLitre / UnitConstants.AtomicWeight.Carbon,
-            end.Phosphorus,
-            end.Tan,
-            in end.Constants,
-            hydrogenGuess,
-            tolerance);
-        return _found[basin];
-    }
-
-    private readonly struct EndWater(double alkalinity, double phosphorus, double tan, EffectiveConstants constants)
-    {
-        public readonly EffectiveConstants Constants = constants;
-
-        public double Alkalinity { get; } = alkalinity;
-
-        public double Phosphorus { get; } = phosphorus;
-
-        public double Tan { get; } = tan;
     }
 }

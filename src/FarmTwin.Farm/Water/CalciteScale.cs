@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
 
@@ -16,31 +18,64 @@ public sealed class CalciteScale
     private readonly double[] _calciumLoss;
     private readonly double[] _dissolved;
 
+    // Of each basin whose walls meet water with calcium and carbon; elsewhere some water that nothing comes of.
+    private readonly bool[] _meets;
+    private readonly double[] _celsius;
+    private readonly double[] _carbonDioxide;
+    private readonly double[] _calcium;
+    private readonly double[] _carbon;
+    private readonly double[] _phosphorus;
+    private readonly double[] _tan;
+    private readonly double[] _wallPerLitre;
+    private readonly double[] _covered;
+    private readonly double[] _moles;
+
     /// <summary>Makes the process.</summary>
     public CalciteScale(FarmContext farm)
     {
         ArgumentNullException.ThrowIfNull(farm);
         _farm = farm;
-        _calciumLoss = new double[farm.Parts.Basins.Length];
-        _dissolved = new double[farm.Parts.Basins.Length];
+        int count = farm.Parts.Basins.Length;
+        _calciumLoss = new double[count];
+        _dissolved = new double[count];
+        _meets = new bool[count];
+        _celsius = Fours.Zeros(count);
+        _carbonDioxide = Fours.Zeros(count);
+        _calcium = Fours.Zeros(count);
+        _carbon = Fours.Zeros(count);
+        _phosphorus = Fours.Zeros(count);
+        _tan = Fours.Zeros(count);
+        _wallPerLitre = Fours.Zeros(count);
+        _covered = Fours.Zeros(count);
+        _moles = Fours.Zeros(count);
     }
 
     /// <summary>Adds what grows and what dissolves in the step.</summary>
     public void Contribute()
     {
+        Gather();
+        for (int first = 0; first < _moles.Length; first += Fours.Width)
+        {
+            Exchange(first).CopyTo(_moles, first);
+        }
+
         Basins basins = _farm.State.Basins;
         WaterStep step = _farm.Step;
         for (int b = 0; b < basins.Count; b++)
         {
             _calciumLoss[b] = 0;
             _dissolved[b] = 0;
-            double wall = _farm.Parts.Basins[b].WettedSquareMetres;
-            double carbon = basins.Litres[b] > 0 && _farm.Network.LitresAfter[b] > 0 && wall > 0
-                ? basins.Grams[WaterStep.At(b, Substance.InorganicCarbon)] / basins.Litres[b] / UnitConstants.AtomicWeight.Carbon
-                : 0;
-            if (carbon > 0 && basins.Grams[WaterStep.At(b, Substance.Calcium)] > 0)
+            double moles = _meets[b] ? _moles[b] * ExchangeLitres(b) : 0;
+            if (moles > 0)
             {
-                Exchange(b, wall, carbon, step);
+                // As a first-order loss, so that calcium cannot go below zero; and never more carbon than half of what is there.
+                _calciumLoss[b] = Math.Min(moles, basins.Litres[b] * _carbon[b] / 2) / _calcium[b] / step.Hours;
+                step.Lose(b, Substance.Calcium, _calciumLoss[b]);
+            }
+            else if (moles < 0)
+            {
+                _dissolved[b] = Math.Min(-moles, basins.CalciteScaleGrams[b] / GramsPerMole);
+                step.Add(b, Substance.Calcium, _dissolved[b] * UnitConstants.AtomicWeight.Calcium / step.Hours);
             }
         }
     }
@@ -88,40 +123,60 @@ public sealed class CalciteScale
     private double GrownMoles(int b) =>
         (_farm.Step.Lost(b, Substance.Calcium, _calciumLoss[b]) / UnitConstants.AtomicWeight.Calcium) - _dissolved[b];
 
-    private void Exchange(int b, double wall, double carbon, WaterStep step)
+    // What a basin holds and passes on in the step.
+    private double ExchangeLitres(int b) => _farm.Network.LitresAfter[b] + (_farm.Network.Outflow(b) * _farm.Step.Hours);
+
+    private void Gather()
     {
         Basins basins = _farm.State.Basins;
+        double fullCover = _farm.Parts.Minerals.CalciteFullCoverGramsPerSquareMetre;
+        for (int b = 0; b < _meets.Length; b++)
+        {
+            double wall = _farm.Parts.Basins[b].WettedSquareMetres;
+            ReadOnlySpan<double> grams = basins.Grams.AsSpan(WaterStep.At(b, 0), Substance.Columns);
+            _meets[b] = wall > 0 && basins.Litres[b] > 0 && _farm.Network.LitresAfter[b] > 0
+                && grams[Substance.InorganicCarbon] > 0 && grams[Substance.Calcium] > 0;
+            if (!_meets[b])
+            {
+                continue;
+            }
+
+            double perLitre = 1 / basins.Litres[b];
+            _celsius[b] = basins.Celsius[b];
+            _carbonDioxide[b] = basins.CarbonDioxideMoles[b];
+            _calcium[b] = grams[Substance.Calcium] * perLitre / UnitConstants.AtomicWeight.Calcium;
+            _carbon[b] = grams[Substance.InorganicCarbon] * perLitre / UnitConstants.AtomicWeight.Carbon;
+            _phosphorus[b] = grams[Substance.Phosphorus] * perLitre / UnitConstants.AtomicWeight.Phosphorus;
+            _tan[b] = grams[Substance.Tan] * perLitre / UnitConstants.AtomicWeight.Nitrogen;
+            _wallPerLitre[b] = wall / ExchangeLitres(b);
+            _covered[b] = Math.Min(1, basins.CalciteScaleGrams[b] / (wall * fullCover));
+        }
+    }
+
+    // What four waters lose to growing calcite, or gain from dissolving scale, mol/L.
+    private Vector256<double> Exchange(int first)
+    {
         MineralParameters minerals = _farm.Parts.Minerals;
-        ref readonly EffectiveConstants k = ref _farm.Chemistry.Effective(b);
-        double hydrogen = _farm.Chemistry.Hydrogen(b);
-        double calcium = basins.Grams[WaterStep.At(b, Substance.Calcium)] / basins.Litres[b] / UnitConstants.AtomicWeight.Calcium;
-        double saturation = CalciteKinetics.SaturationRatio(calcium, carbon, hydrogen, in k, _farm.Chemistry.Constants(b).KspCalcite);
-        double covered = Math.Min(1, basins.CalciteScaleGrams[b] / (wall * minerals.CalciteFullCoverGramsPerSquareMetre));
-        if (saturation <= 1 && covered <= 0)
-        {
-            return;
-        }
-
-        double litres = _farm.Network.LitresAfter[b] + (_farm.Network.Outflow(b) * step.Hours);
-        double surface = wall * (saturation > 1 ? Math.Max(minerals.CalciteSeedShare, covered) : covered);
-        double forward = surface * step.Hours / litres
-            * CalciteKinetics.ForwardMolesPerSquareMetreHour(basins.Celsius[b], hydrogen, basins.CarbonDioxideMoles[b]);
-        if (saturation > 1)
-        {
-            forward *= CalciteKinetics.ShareLeftByPhosphate(basins.MilligramsPerLitre(b, Substance.Phosphorus), minerals);
-        }
-
-        double slope = CalciteKinetics.SlopePerMole(basins.IonsOf(b), carbon, hydrogen, in k);
-        double moles = litres * CalciteKinetics.ExchangedMolesPerLitre(forward, saturation, slope);
-        if (moles >= 0)
-        {
-            // As a first-order loss, so that calcium cannot go below zero; and never more carbon than half of what is there.
-            _calciumLoss[b] = Math.Min(moles, basins.Litres[b] * carbon / 2) / calcium / step.Hours;
-            step.Lose(b, Substance.Calcium, _calciumLoss[b]);
-            return;
-        }
-
-        _dissolved[b] = Math.Min(-moles, basins.CalciteScaleGrams[b] / GramsPerMole);
-        step.Add(b, Substance.Calcium, _dissolved[b] * UnitConstants.AtomicWeight.Calcium / step.Hours);
+        Vector256<double> one = Vector256<double>.One;
+        ref readonly EffectiveLanes k = ref _farm.Chemistry.Effective4(first);
+        Vector256<double> hydrogen = Vector256.Create(_farm.Chemistry.Hydrogen, first);
+        Vector256<double> calcium = Vector256.Create(_calcium, first);
+        Vector256<double> carbon = Vector256.Create(_carbon, first);
+        Vector256<double> phosphorus = Vector256.Create(_phosphorus, first);
+        Vector256<double> covered = Vector256.Create(_covered, first);
+        Vector256<double> saturation = CalciteKinetics.SaturationRatio(
+            calcium, carbon, hydrogen, in k, _farm.Chemistry.Constants4(first).KspCalcite);
+        Vector256<double> grows = Vector256.GreaterThan(saturation, one);
+        Vector256<double> surface = Vector256.ConditionalSelect(
+            grows,
+            Vector256.Max(Vector256.Create(minerals.CalciteSeedShare), covered) * CalciteKinetics.ShareLeftByPhosphate(
+                phosphorus * (UnitConstants.AtomicWeight.Phosphorus * UnitConstants.GramsPerKilogram), minerals),
+            covered);
+        Vector256<double> forward = surface * Vector256.Create(_wallPerLitre, first) * _farm.Step.Hours
+            * CalciteKinetics.ForwardMolesPerSquareMetreHour(
+                Vector256.Create(_celsius, first), hydrogen, Vector256.Create(_carbonDioxide, first));
+        var water = new CarbonateLanes(default, phosphorus, Vector256.Create(_tan, first), in k);
+        return CalciteKinetics.ExchangedMolesPerLitre(
+            forward, saturation, CalciteKinetics.SlopePerMole(in water, calcium, carbon, hydrogen));
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace FarmTwin.Farm.Water;
 
 /// <summary>Thermodynamic equilibrium constants of fresh water at one temperature, as plain values (not logarithms).</summary>
@@ -19,41 +21,39 @@ public readonly struct CarbonateConstants
     /// <summary>Per node the eight values, then the eight logarithms of the ratio of the next node's to them.</summary>
     private static readonly double[] Table = BuildTable();
 
+    // In the order of the properties.
+    private readonly Vector256<double> _first;
+    private readonly Vector256<double> _second;
+
     private CarbonateConstants(ReadOnlySpan<double> row, double fraction)
     {
-        K1 = Between(row[0], row[8] * fraction);
-        K2 = Between(row[1], row[9] * fraction);
-        KHenry = Between(row[2], row[10] * fraction);
-        KWater = Between(row[3], row[11] * fraction);
-        KPhosphate = Between(row[4], row[12] * fraction);
-        KAmmonium = Between(row[5], row[13] * fraction);
-        KspCalcite = Between(row[6], row[14] * fraction);
-        DebyeHuckel = Between(row[7], row[15] * fraction);
+        _first = Between(Vector256.Create(row), fraction * Vector256.Create(row[Quantities..]));
+        _second = Between(Vector256.Create(row[4..]), fraction * Vector256.Create(row[(Quantities + 4)..]));
     }
 
     /// <summary>First dissociation of carbonic acid, CO2 + H2O = HCO3 + H, mol/L.</summary>
-    public double K1 { get; }
+    public double K1 => _first.GetElement(0);
 
     /// <summary>Second dissociation, HCO3 = CO3 + H, mol/L.</summary>
-    public double K2 { get; }
+    public double K2 => _first.GetElement(1);
 
     /// <summary>Solubility of carbon dioxide, mol/(L atm).</summary>
-    public double KHenry { get; }
+    public double KHenry => _first.GetElement(2);
 
     /// <summary>Ion product of water, mol²/L².</summary>
-    public double KWater { get; }
+    public double KWater => _first.GetElement(3);
 
     /// <summary>Second dissociation of phosphoric acid, H2PO4 = HPO4 + H, mol/L.</summary>
-    public double KPhosphate { get; }
+    public double KPhosphate => _second.GetElement(0);
 
     /// <summary>Dissociation of ammonium, NH4 = NH3 + H, mol/L.</summary>
-    public double KAmmonium { get; }
+    public double KAmmonium => _second.GetElement(1);
 
     /// <summary>Solubility product of calcite, mol²/L².</summary>
-    public double KspCalcite { get; }
+    public double KspCalcite => _second.GetElement(2);
 
     /// <summary>The A of the Debye-Hückel and Davies equations, decadic, (L/mol)^½.</summary>
-    public double DebyeHuckel { get; }
+    public double DebyeHuckel => _second.GetElement(3);
 
     /// <summary>The constants at a temperature.</summary>
     /// <param name="temperatureCelsius">0-50 °C; held at the nearest end outside.</param>
@@ -65,8 +65,11 @@ public readonly struct CarbonateConstants
     }
 
     // exp of a logarithm that never exceeds 0.01 between two nodes: the fourth term would be below 1e-9.
-    private static double Between(double value, double logarithm) =>
-        value * (1 + (logarithm * (1 + (logarithm * (0.5 + (logarithm * (1.0 / 6)))))));
+    private static Vector256<double> Between(Vector256<double> value, Vector256<double> logarithm)
+    {
+        Vector256<double> one = Vector256<double>.One;
+        return value * (one + (logarithm * (one + (logarithm * (Vector256.Create(0.5) + (logarithm * (1.0 / 6)))))));
+    }
 
     private static double[] BuildTable()
     {

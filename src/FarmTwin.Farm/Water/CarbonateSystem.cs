@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace FarmTwin.Farm.Water;
 
 /// <summary>pH and carbon dioxide from alkalinity and inorganic carbon.</summary>
@@ -34,86 +36,102 @@ public static class CarbonateSystem
     public static CarbonateState Solve(double alkalinityEquivalentsPerLitre, double inorganicCarbonMolesPerLitre,
         double phosphorusMolesPerLitre, double tanMolesPerLitre, in CarbonateConstants constants, double ionicStrength, double pHGuess)
     {
-        CarbonateRoot root = SolveWith(alkalinityEquivalentsPerLitre, inorganicCarbonMolesPerLitre, phosphorusMolesPerLitre,
-            tanMolesPerLitre, new EffectiveConstants(in constants, ionicStrength), HydrogenOf(pHGuess), StepTolerance);
-        return new CarbonateState(PHOf(root.Hydrogen), root.CarbonDioxideMolesPerLitre, root.SlopeOfCarbonDioxide);
+        var water = new CarbonateLanes(
+            Vector256.Create(alkalinityEquivalentsPerLitre), Vector256.Create(phosphorusMolesPerLitre), Vector256.Create(tanMolesPerLitre),
+            new EffectiveLanes(new ConstantLanes(in constants), Vector256.Create(ionicStrength)));
+        CarbonateRoots root = SolveFour(
+            in water, Vector256.Create(inorganicCarbonMolesPerLitre), Vector256.Create(HydrogenOf(pHGuess)), StepTolerance);
+        return new CarbonateState(
+            PHOf(root.Hydrogen.ToScalar()), root.CarbonDioxideMolesPerLitre.ToScalar(), root.SlopeOfCarbonDioxide.ToScalar());
     }
 
     /// <summary>Activity of H at a pH, 10^-pH.</summary>
     /// <param name="pH">pH as a meter reads it.</param>
     public static double HydrogenOf(double pH) => Math.Exp(-pH * LogarithmOfTen);
 
+    /// <summary>The same of four waters.</summary>
+    internal static Vector256<double> HydrogenOf(Vector256<double> pH) => Vector256.Exp(-LogarithmOfTen * pH);
+
     /// <summary>pH of an activity of H.</summary>
     /// <param name="hydrogen">Activity of H.</param>
     public static double PHOf(double hydrogen) => -Math.Log(hydrogen) / LogarithmOfTen;
 
-    // The same where the activities and a first guess are at hand, which hold most of its cost. The last Newton step in ln h is below
-    // the tolerance and leaves an error of about its square.
-    internal static CarbonateRoot SolveWith(double alkalinityEquivalentsPerLitre, double inorganicCarbonMolesPerLitre,
-        double phosphorusMolesPerLitre, double tanMolesPerLitre, in EffectiveConstants k, double hydrogenGuess, double tolerance)
-    {
-        double carbon = Math.Max(0, inorganicCarbonMolesPerLitre);
-        double low = HydrogenAtHighestPH;
-        double high = HydrogenAtLowestPH;
-        double h = hydrogenGuess;
-        if (!(h > low && h < high))
-        {
-            h = NeutralHydrogen;
-        }
+    /// <summary>The same of four waters.</summary>
+    internal static Vector256<double> PHOf(Vector256<double> hydrogen) => Vector256.Log(hydrogen) * (-1 / LogarithmOfTen);
 
-        double excess = double.NaN;
-        double charges = 0;
-        double buffer = 1;
+    /// <summary>The same of four waters side by side, where the activities and a first guess are at hand.</summary>
+    /// <remarks>A lane that is solved keeps its root while the others go on: no lane depends on its neighbours.</remarks>
+    /// <param name="water">Alkalinity, phosphorus, ammonia and constants.</param>
+    /// <param name="inorganicCarbonMolesPerLitre">mol/L; below zero is taken as zero.</param>
+    /// <param name="hydrogenGuess">Activity of H to begin at.</param>
+    /// <param name="tolerance">Of the last Newton step in ln h, which leaves an error of about its square.</param>
+    internal static CarbonateRoots SolveFour(in CarbonateLanes water, Vector256<double> inorganicCarbonMolesPerLitre,
+        Vector256<double> hydrogenGuess, double tolerance)
+    {
+        ref readonly EffectiveLanes k = ref water.Constants;
+        Vector256<double> one = Vector256<double>.One;
+        Vector256<double> carbon = Vector256.Max(Vector256<double>.Zero, inorganicCarbonMolesPerLitre);
+        Vector256<double> low = Vector256.Create(HydrogenAtHighestPH);
+        Vector256<double> high = Vector256.Create(HydrogenAtLowestPH);
+        Vector256<double> h = Vector256.ConditionalSelect(
+            Vector256.GreaterThan(hydrogenGuess, low) & Vector256.LessThan(hydrogenGuess, high), hydrogenGuess, Vector256.Create(NeutralHydrogen));
+        Vector256<double> open = Vector256<double>.AllBitsSet;
+        Vector256<double> excess = Vector256<double>.Zero;
+        Vector256<double> charges = Vector256<double>.Zero;
+        Vector256<double> buffer = one;
         for (var iteration = 0; iteration < MostIterations; iteration++)
         {
-            double inverse = 1 / ((h * (h + k.K1)) + k.K1K2);
-            double carbonate = k.K1K2 * inverse;
-            charges = (k.K1 * h * inverse) + (2 * carbonate);
-            double hydroxide = k.Water / h;
-            double hydrogen = h * k.InverseGamma1;
-            double phosphate = k.Phosphate / (h + k.Phosphate);
-            double ammonia = k.Ammonium / (h + k.Ammonium);
-            double phosphateCharges = phosphorusMolesPerLitre * phosphate;
-            double ammoniaCharges = tanMolesPerLitre * ammonia;
-            excess = (carbon * charges) + hydroxide - hydrogen + phosphateCharges + ammoniaCharges - alkalinityEquivalentsPerLitre;
+            Vector256<double> inverse = one / ((h * (h + k.K1)) + k.K1K2);
+            Vector256<double> carbonate = k.K1K2 * inverse;
+            Vector256<double> chargesNow = (k.K1 * h * inverse) + (carbonate + carbonate);
+            Vector256<double> hydroxide = k.Water / h;
+            Vector256<double> hydrogen = h * k.InverseGamma1;
+            Vector256<double> phosphate = k.Phosphate / (h + k.Phosphate);
+            Vector256<double> ammonia = k.Ammonium / (h + k.Ammonium);
+            Vector256<double> phosphateCharges = water.Phosphorus * phosphate;
+            Vector256<double> ammoniaCharges = water.Tan * ammonia;
+            Vector256<double> excessNow = (carbon * chargesNow) + hydroxide - hydrogen + phosphateCharges + ammoniaCharges - water.Alkalinity;
 
             // Minus the derivative of alkalinity by ln h; a sum of variances, so never negative.
-            buffer = (carbon * (charges + (2 * carbonate) - (charges * charges))) + hydroxide + hydrogen
-                + (phosphateCharges * (1 - phosphate)) + (ammoniaCharges * (1 - ammonia));
-            double step = excess / buffer;
-            double factor = 1 + (step * (1 + (0.5 * step)));
-            if (Math.Abs(step) < tolerance)
-            {
-                h *= factor;
-                break;
-            }
-
-            if (excess > 0)
-            {
-                low = h;
-            }
-            else
-            {
-                high = h;
-            }
-
-            if (high - low < BracketTolerance * high)
+            Vector256<double> bufferNow = (carbon * (chargesNow + (carbonate + carbonate) - (chargesNow * chargesNow))) + hydroxide + hydrogen
+                + (phosphateCharges * (one - phosphate)) + (ammoniaCharges * (one - ammonia));
+            Vector256<double> step = excessNow / bufferNow;
+            Vector256<double> stepSize = Vector256.Abs(step);
+            Vector256<double> factor = one + (step * (one + (0.5 * step)));
+            excess = Vector256.ConditionalSelect(open, excessNow, excess);
+            charges = Vector256.ConditionalSelect(open, chargesNow, charges);
+            buffer = Vector256.ConditionalSelect(open, bufferNow, buffer);
+            Vector256<double> solved = open & Vector256.LessThan(stepSize, Vector256.Create(tolerance));
+            h = Vector256.ConditionalSelect(solved, h * factor, h);
+            open = Vector256.AndNot(open, solved);
+            if (open == Vector256<double>.Zero)
             {
                 break;
             }
+
+            Vector256<double> tooBasic = Vector256.GreaterThan(excessNow, Vector256<double>.Zero);
+            low = Vector256.ConditionalSelect(tooBasic, h, low);
+            high = Vector256.ConditionalSelect(tooBasic, high, h);
+            open = Vector256.AndNot(open, Vector256.LessThan(high - low, BracketTolerance * high));
 
             // Near the solution the start of exp's series serves as well as exp: h is the unknown, not ln h.
-            double next = h * (Math.Abs(step) < SmallStep ? factor : Math.Exp(step));
-            h = iteration < NewtonIterations && next > low && next < high ? next : Math.Sqrt(low * high);
+            Vector256<double> isSmall = Vector256.LessThan(stepSize, Vector256.Create(SmallStep));
+            if (Vector256.AndNot(open, isSmall) != Vector256<double>.Zero)
+            {
+                factor = Vector256.ConditionalSelect(isSmall, factor, Vector256.Exp(step));
+            }
+
+            Vector256<double> next = h * factor;
+            Vector256<double> within = iteration < NewtonIterations
+                ? Vector256.GreaterThan(next, low) & Vector256.LessThan(next, high)
+                : Vector256<double>.Zero;
+            h = Vector256.ConditionalSelect(open, Vector256.ConditionalSelect(within, next, Vector256.Sqrt(low * high)), h);
         }
 
-        if (double.IsNaN(excess))
-        {
-            return new CarbonateRoot(double.NaN, double.NaN, double.NaN);
-        }
-
-        double share = h * h / ((h * (h + k.K1)) + k.K1K2);
-        return new CarbonateRoot(h, carbon * share, share * (1 + (carbon * charges * charges / buffer)));
+        Vector256<double> share = h * h / ((h * (h + k.K1)) + k.K1K2);
+        Vector256<double> nothing = Vector256.IsNaN(excess);
+        return new CarbonateRoots(
+            h | nothing, (carbon * share) | nothing, (share * (one + (carbon * charges * charges / buffer))) | nothing);
     }
 
     /// <summary>Solves for pH and inorganic carbon at fixed alkalinity and carbon dioxide: water that air (or a gas) has

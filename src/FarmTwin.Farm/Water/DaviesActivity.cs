@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace FarmTwin.Farm.Water;
 
 /// <summary>Activity coefficients of ions by the Davies equation: log γ = -A z² (√I/(1+√I) - 0.3 I).</summary>
@@ -14,7 +16,11 @@ public static class DaviesActivity
     /// <param name="ionicStrength">mol/L, 0-0.5.</param>
     /// <param name="debyeHuckel">The A at the water's temperature (<see cref="CarbonateConstants.DebyeHuckel"/>).</param>
     public static double Monovalent(double ionicStrength, double debyeHuckel = DebyeHuckelAt25) =>
-        Math.Exp(MonovalentLogarithm(ionicStrength, debyeHuckel));
+        Monovalent(Vector256.Create(ionicStrength), Vector256.Create(debyeHuckel)).ToScalar();
+
+    /// <summary>γ of an ion of one charge in four waters.</summary>
+    internal static Vector256<double> Monovalent(Vector256<double> ionicStrength, Vector256<double> debyeHuckel) =>
+        Vector256.Exp(MonovalentLogarithm(ionicStrength, debyeHuckel));
 
     /// <summary>γ of an ion of two charges: the fourth power of that of one.</summary>
     /// <param name="ionicStrength">mol/L, 0-0.5.</param>
@@ -27,10 +33,13 @@ public static class DaviesActivity
     }
 
     /// <summary>The natural logarithm of γ of an ion of one charge.</summary>
-    internal static double MonovalentLogarithm(double ionicStrength, double debyeHuckel)
+    internal static double MonovalentLogarithm(double ionicStrength, double debyeHuckel) =>
+        MonovalentLogarithm(Vector256.Create(ionicStrength), Vector256.Create(debyeHuckel)).ToScalar();
+
+    private static Vector256<double> MonovalentLogarithm(Vector256<double> ionicStrength, Vector256<double> debyeHuckel)
     {
-        double strength = Math.Clamp(ionicStrength, 0, LargestIonicStrength);
-        double root = Math.Sqrt(strength);
-        return -CarbonateConstants.LogarithmOfTen * debyeHuckel * ((root / (1 + root)) - (0.3 * strength));
+        Vector256<double> strength = Vector256.Clamp(ionicStrength, Vector256<double>.Zero, Vector256.Create(LargestIonicStrength));
+        Vector256<double> root = Vector256.Sqrt(strength);
+        return -CarbonateConstants.LogarithmOfTen * debyeHuckel * ((root / (Vector256<double>.One + root)) - (0.3 * strength));
     }
 }

@@ -1,19 +1,19 @@
+using System.Runtime.Intrinsics;
+
 namespace FarmTwin.Farm.Water;
 
-/// <summary>Constants corrected for activity: they join concentrations with the activity h = 10^-pH.</summary>
+/// <summary>Constants corrected for activity: they join concentrations with the activity h = 10^-pH. Of one water.</summary>
 internal readonly struct EffectiveConstants
 {
     public EffectiveConstants(in CarbonateConstants constants, double ionicStrength)
     {
-        double gamma1 = DaviesActivity.Monovalent(ionicStrength, constants.DebyeHuckel);
-        double inverse1 = 1 / gamma1;
-        double ratio = inverse1 * inverse1 * inverse1; // γ1/γ2, for γ2 = γ1⁴
-        InverseGamma1 = inverse1;
-        K1 = constants.K1 * inverse1;
-        K1K2 = K1 * constants.K2 * ratio;
-        Water = constants.KWater * inverse1;
-        Phosphate = constants.KPhosphate * ratio;
-        Ammonium = constants.KAmmonium * gamma1;
+        var same = new EffectiveLanes(new ConstantLanes(in constants), Vector256.Create(ionicStrength));
+        InverseGamma1 = same.InverseGamma1.ToScalar();
+        K1 = same.K1.ToScalar();
+        K1K2 = same.K1K2.ToScalar();
+        Water = same.Water.ToScalar();
+        Phosphate = same.Phosphate.ToScalar();
+        Ammonium = same.Ammonium.ToScalar();
     }
 
     public double InverseGamma1 { get; }

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace FarmTwin.Farm.Water;
 
 /// <summary>Rates at which calcium carbonate dissolves and calcium phosphate falls out or dissolves again, as first-order terms.</summary>
@@ -38,20 +40,21 @@ public static class Minerals
     public static double CalciumPhosphateSaturationIndex(double calciumMolesPerLitre, double phosphorusMolesPerLitre, double pH,
         in CarbonateConstants constants, double ionicStrength, MineralParameters parameters) =>
         Math.Log10(CalciumPhosphateActivityProduct(
-            calciumMolesPerLitre, phosphorusMolesPerLitre, CarbonateSystem.HydrogenOf(pH), new EffectiveConstants(in constants, ionicStrength)))
-            - parameters.CalciumPhosphateLogSolubility;
+            Vector256.Create(calciumMolesPerLitre),
+            Vector256.Create(phosphorusMolesPerLitre),
+            Vector256.Create(CarbonateSystem.HydrogenOf(pH)),
+            new EffectiveLanes(new ConstantLanes(in constants), Vector256.Create(ionicStrength))).ToScalar()) - parameters.CalciumPhosphateLogSolubility;
 
-    /// <summary>Ion product of amorphous calcium phosphate, {Ca}³{PO4}².</summary>
-    internal static double CalciumPhosphateActivityProduct(
-        double calciumMolesPerLitre, double phosphorusMolesPerLitre, double hydrogen, in EffectiveConstants k)
+    /// <summary>Ion product of amorphous calcium phosphate in four waters, {Ca}³{PO4}².</summary>
+    internal static Vector256<double> CalciumPhosphateActivityProduct(
+        Vector256<double> calciumMolesPerLitre, Vector256<double> phosphorusMolesPerLitre, Vector256<double> hydrogen, in EffectiveLanes k)
     {
-        double gamma1 = 1 / k.InverseGamma1;
-        double gamma2 = gamma1 * gamma1 * gamma1 * gamma1;
-        double calcium = gamma2 * calciumMolesPerLitre;
-        double hydrogenPhosphate = gamma2 * phosphorusMolesPerLitre * k.Phosphate / (hydrogen + k.Phosphate);
+        Vector256<double> inverseSquare = k.InverseGamma1 * k.InverseGamma1;
+        Vector256<double> gamma2 = Vector256<double>.One / (inverseSquare * inverseSquare);
+        Vector256<double> calcium = gamma2 * calciumMolesPerLitre;
 
         // HPO4 = PO4 + H; the activity of PO4 itself, so no coefficient of charge three enters.
-        double phosphate = hydrogenPhosphate * PhosphateK3 / hydrogen;
+        Vector256<double> phosphate = gamma2 * phosphorusMolesPerLitre * k.Phosphate * PhosphateK3 / ((hydrogen + k.Phosphate) * hydrogen);
         return calcium * calcium * calcium * phosphate * phosphate;
     }
 

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
 
@@ -16,6 +18,11 @@ public sealed class PhosphatePrecipitation
     private readonly double[] _calciumLoss;
     private readonly double[] _dissolving;
 
+    // Of each basin: zero where there is no water.
+    private readonly double[] _calcium;
+    private readonly double[] _phosphorus;
+    private readonly double[] _root;
+
     /// <summary>Makes the process.</summary>
     public PhosphatePrecipitation(FarmContext farm)
     {
@@ -26,6 +33,9 @@ public sealed class PhosphatePrecipitation
         _precipitation = new double[count];
         _calciumLoss = new double[count];
         _dissolving = new double[count];
+        _calcium = Fours.Zeros(count);
+        _phosphorus = Fours.Zeros(count);
+        _root = Fours.Zeros(count);
     }
 
     /// <summary>Adds what dissolves and what falls out in the step.</summary>
@@ -33,21 +43,15 @@ public sealed class PhosphatePrecipitation
     {
         Basins basins = _farm.State.Basins;
         WaterStep step = _farm.Step;
+        FindRoots();
         for (int b = 0; b < basins.Count; b++)
         {
             _precipitation[b] = 0;
             _calciumLoss[b] = 0;
             _dissolving[b] = 0;
-            if (basins.Litres[b] <= 0 || _farm.Network.LitresAfter[b] <= 0)
+            if (_calcium[b] > 0 && _phosphorus[b] > 0)
             {
-                continue;
-            }
-
-            double phosphorus = basins.Grams[WaterStep.At(b, Substance.Phosphorus)];
-            double calcium = basins.Grams[WaterStep.At(b, Substance.Calcium)];
-            if (phosphorus > 0 && calcium > 0)
-            {
-                Phosphate(b, phosphorus, calcium, step);
+                Phosphate(b, step);
             }
         }
     }
@@ -85,22 +89,39 @@ public sealed class PhosphatePrecipitation
         }
     }
 
-    // Phosphorus falls out as a first-order loss; calcium follows at the mineral's ratio, as a loss of its own so that neither
-    // can go below zero. The two are booked as they were solved.
-    private void Phosphate(int b, double phosphorus, double calcium, WaterStep step)
+    // Saturation an ion, the fifth root of the saturation ratio: the law of Minerals.CalciumPhosphatePrecipitationPerHour.
+    private void FindRoots()
     {
         Basins basins = _farm.State.Basins;
-        double saturation = _inverseSolubility * Minerals.CalciumPhosphateActivityProduct(
-            calcium / (basins.Litres[b] * UnitConstants.AtomicWeight.Calcium),
-            phosphorus / (basins.Litres[b] * UnitConstants.AtomicWeight.Phosphorus),
-            _farm.Chemistry.Hydrogen(b),
-            in _farm.Chemistry.Effective(b));
-        double perHour = _farm.Parts.Minerals.CalciumPhosphatePerHour;
-        if (saturation > 1)
+        for (int b = 0; b < basins.Count; b++)
         {
-            double litres = perHour * (1 - (1 / Root(saturation))) * _farm.Network.LitresAfter[b];
+            double perLitre = basins.Litres[b] > 0 && _farm.Network.LitresAfter[b] > 0 ? 1 / basins.Litres[b] : 0;
+            _calcium[b] = basins.Grams[WaterStep.At(b, Substance.Calcium)] * perLitre / UnitConstants.AtomicWeight.Calcium;
+            _phosphorus[b] = basins.Grams[WaterStep.At(b, Substance.Phosphorus)] * perLitre / UnitConstants.AtomicWeight.Phosphorus;
+        }
+
+        for (int first = 0; first < _root.Length; first += Fours.Width)
+        {
+            Vector256<double> saturation = _inverseSolubility * Minerals.CalciumPhosphateActivityProduct(
+                Vector256.Create(_calcium, first),
+                Vector256.Create(_phosphorus, first),
+                Vector256.Create(_farm.Chemistry.Hydrogen, first),
+                in _farm.Chemistry.Effective4(first));
+            Vector256.Exp(Vector256.Log(saturation) / Minerals.CalciumPhosphateIons).CopyTo(_root, first);
+        }
+    }
+
+    // Phosphorus falls out as a first-order loss; calcium follows at the mineral's ratio, as a loss of its own so that neither
+    // can go below zero. The two are booked as they were solved.
+    private void Phosphate(int b, WaterStep step)
+    {
+        Basins basins = _farm.State.Basins;
+        double perHour = _farm.Parts.Minerals.CalciumPhosphatePerHour;
+        if (_root[b] > 1)
+        {
+            double litres = perHour * (1 - (1 / _root[b])) * _farm.Network.LitresAfter[b];
             _precipitation[b] = litres;
-            _calciumLoss[b] = litres * Math.Min(1, phosphorus * CalciumPerPhosphorusGrams / calcium);
+            _calciumLoss[b] = litres * Math.Min(1, _phosphorus[b] * Minerals.CalciumPerPhosphorus / _calcium[b]);
             step.Lose(b, Substance.Phosphorus, _precipitation[b]);
             step.Lose(b, Substance.Calcium, _calciumLoss[b]);
             return;
@@ -112,12 +133,9 @@ public sealed class PhosphatePrecipitation
             return;
         }
 
-        double back = perHour * (1 - Root(saturation));
+        double back = perHour * (1 - _root[b]);
         _dissolving[b] = store * (1 - Math.Exp(-back * step.Hours));
         step.Add(b, Substance.Phosphorus, _dissolving[b] / step.Hours);
         step.Add(b, Substance.Calcium, _dissolving[b] * CalciumPerPhosphorusGrams / step.Hours);
     }
-
-    // Saturation an ion: the law of Minerals.CalciumPhosphatePrecipitationPerHour without a logarithm on the way.
-    private static double Root(double saturation) => Math.Pow(saturation, 1.0 / Minerals.CalciumPhosphateIons);
 }

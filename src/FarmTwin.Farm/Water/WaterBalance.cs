@@ -12,7 +12,6 @@ public sealed class WaterBalance
     private readonly LaneSystem _ions;
     private readonly LaneSystem _solids;
     private readonly double[] _turnover;
-    private readonly double[] _right;
     private double _perHour;
 
     /// <summary>Makes the systems of a network.</summary>
@@ -24,7 +23,6 @@ public sealed class WaterBalance
         _ions = new LaneSystem(network.Plan, Substance.IonColumns);
         _solids = new LaneSystem(network.Plan, Substance.SolidsColumns);
         _turnover = new double[network.Plan.NodeCount];
-        _right = new double[network.Plan.NodeCount * Substance.Columns];
     }
 
     /// <summary>Sets what all substances of the step share: call once, when flows and volumes are known.</summary>
@@ -40,20 +38,26 @@ public sealed class WaterBalance
         _matrix.Set(_turnover, _network.EdgeFlow);
     }
 
-    /// <summary>Solves one substance.</summary>
-    public void SolveOne(Basins basins, WaterStep step, int substance)
+    /// <summary>What the balance of one substance begins with: V₀ c₀/dt + s, g/h, of each basin; 0 where there is no water.</summary>
+    public void Gather(Basins basins, WaterStep step, int substance, Span<double> right)
     {
         ArgumentNullException.ThrowIfNull(basins);
         ArgumentNullException.ThrowIfNull(step);
-        for (int b = 0; b < _turnover.Length; b++)
+        double[] grams = basins.Grams;
+        double[] source = step.Source;
+        double[] turnover = _turnover;
+        for (int b = 0; b < turnover.Length; b++)
         {
             int at = WaterStep.At(b, substance);
-            _right[at] = _turnover[b] > 0 ? (basins.Grams[at] * _perHour) + step.Source[at] : 0;
+            right[b] = turnover[b] > 0 ? (grams[at] * _perHour) + source[at] : 0;
         }
-
-        _matrix.Solve(
-            step.Loss.AsSpan(substance), _right.AsSpan(substance), step.Concentration.AsSpan(substance), Substance.Columns);
     }
+
+    /// <summary>Solves one substance.</summary>
+    /// <param name="loss">First-order losses of each basin, L/h.</param>
+    /// <param name="right">As <see cref="Gather"/> gives it, and what has been added to its sources since.</param>
+    /// <param name="solution">The concentrations, g/L.</param>
+    public void SolveOne(ReadOnlySpan<double> loss, ReadOnlySpan<double> right, Span<double> solution) => _matrix.Solve(loss, right, solution);
 
     /// <summary>Solves the ions.</summary>
     public void SolveIons(Basins basins, WaterStep step) => Solve(_ions, basins, step, Substance.FirstIon);

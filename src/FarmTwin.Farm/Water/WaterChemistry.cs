@@ -1,3 +1,6 @@
+using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
+
 namespace FarmTwin.Farm.Water;
 
 /// <summary>What several processes read of each basin's chemistry at the start of a step, worked out once.</summary>
@@ -5,7 +8,10 @@ namespace FarmTwin.Farm.Water;
 public sealed class WaterChemistry
 {
     private readonly CarbonateConstants[] _constants;
-    private readonly EffectiveConstants[] _effective;
+    private readonly double[] _laid;
+    private readonly EffectiveLanes[] _effective;
+    private readonly double[] _acidity;
+    private readonly double[] _strength;
     private readonly double[] _hydrogen;
     private readonly double[] _unionized;
 
@@ -14,40 +20,61 @@ public sealed class WaterChemistry
     public WaterChemistry(int basins)
     {
         _constants = new CarbonateConstants[basins];
-        _effective = new EffectiveConstants[basins];
-        _hydrogen = new double[basins];
-        _unionized = new double[basins];
+        _effective = new EffectiveLanes[Fours.Room(basins) / Fours.Width];
+        _laid = new double[_effective.Length * ConstantLanes.Room];
+        _acidity = Fours.Zeros(basins);
+        _strength = Fours.Zeros(basins);
+        _hydrogen = Fours.Zeros(basins);
+        _unionized = Fours.Zeros(basins);
+
+        // The places behind the last basin hold some water too.
+        CarbonateConstants mild = CarbonateConstants.At(25);
+        for (int lane = basins; lane < _hydrogen.Length; lane++)
+        {
+            ConstantLanes.Put(LaidOf(lane / Fours.Width), lane % Fours.Width, in mild);
+        }
     }
 
     /// <summary>Constants at the basin's temperature.</summary>
     public ref readonly CarbonateConstants Constants(int basin) => ref _constants[basin];
 
-    /// <summary>Activity of H.</summary>
-    public double Hydrogen(int basin) => _hydrogen[basin];
+    /// <summary>Activity of H, with the room of whole vectors.</summary>
+    public double[] Hydrogen => _hydrogen;
 
-    /// <summary>Share of TAN that is un-ionized, as <see cref="Ammonia.UnionizedFraction"/>.</summary>
-    public double UnionizedShare(int basin) => _unionized[basin];
+    /// <summary>Share of TAN that is un-ionized, as <see cref="Ammonia.UnionizedFraction"/>, with the room of whole vectors.</summary>
+    public double[] UnionizedShare => _unionized;
 
-    /// <summary>Constants corrected for the activities in the basin's water.</summary>
-    internal ref readonly EffectiveConstants Effective(int basin) => ref _effective[basin];
+    /// <summary>Constants of four basins, the first of them at a multiple of four.</summary>
+    internal ConstantLanes Constants4(int first) => new(LaidOf(first / Fours.Width));
+
+    /// <summary>Constants of four basins corrected for the activities in their water.</summary>
+    internal ref readonly EffectiveLanes Effective4(int first) => ref _effective[first / Fours.Width];
 
     /// <summary>Works them out.</summary>
     public void Refresh(Basins basins)
     {
         ArgumentNullException.ThrowIfNull(basins);
-        for (int b = 0; b < basins.Count; b++)
+        for (int b = 0; b < _constants.Length; b++)
         {
-            ref CarbonateConstants constants = ref _constants[b];
-            constants = CarbonateConstants.At(basins.Celsius[b]);
-            double hydrogen = CarbonateSystem.HydrogenOf(basins.PH[b]);
-            _hydrogen[b] = hydrogen;
+            _constants[b] = CarbonateConstants.At(basins.Celsius[b]);
+            ConstantLanes.Put(LaidOf(b / Fours.Width), b % Fours.Width, in _constants[b]);
+            _acidity[b] = basins.PH[b];
+            _strength[b] = basins.Litres[b] > 0
+                ? IonSums.Of(basins.Grams.AsSpan(WaterStep.At(b, 0), Substance.Columns), 1 / basins.Litres[b]).IonicStrength
+                : 0;
+        }
+
+        for (int first = 0; first < _hydrogen.Length; first += Fours.Width)
+        {
+            ConstantLanes constants = Constants4(first);
+            Vector256<double> hydrogen = CarbonateSystem.HydrogenOf(Vector256.Create(_acidity, first));
+            hydrogen.CopyTo(_hydrogen, first);
 
             // Emerson's constant stands in the same table: the share without a second exponential.
-            _unionized[b] = constants.KAmmonium / (constants.KAmmonium + hydrogen);
-            if (basins.Litres[b] > 0)
-            {
-                _effective[b] = new EffectiveConstants(in constants, IonicStrength.MolesPerLitre(basins.IonsOf(b)));
-            }
+            (constants.KAmmonium / (constants.KAmmonium + hydrogen)).CopyTo(_unionized, first);
+            _effective[first / Fours.Width] = new EffectiveLanes(in constants, Vector256.Create(_strength, first));
         }
     }
+
+    private Span<double> LaidOf(int four) => _laid.AsSpan(four * ConstantLanes.Room, ConstantLanes.Room);
 }
