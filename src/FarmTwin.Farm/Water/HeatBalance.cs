@@ -6,7 +6,7 @@ namespace FarmTwin.Farm.Water;
 /// <summary>The temperatures of all basins at the end of a step, with the duty of every thermostat, in one solve.</summary>
 /// <remarks>
 /// Heat is transported like any substance (litre-kelvin above 0 °C); vapour leaves with the heat of its liquid, its latent heat is
-/// part of the surface loss. Each heater's response is a lane of its own, so the duty that just reaches the set-point follows from
+/// part of the surface loss. Each heater's response is solved on its own, so the duty that just reaches the set-point follows from
 /// two numbers: T = T(off) + power × T(per watt). Heaters are settled in the order of the description. Workspace, not thread-safe.
 /// </remarks>
 public sealed class HeatBalance
@@ -15,8 +15,13 @@ public sealed class HeatBalance
     public const double JoulesPerLitreKelvin = 4186;
 
     private readonly FlowNetwork _network;
-    private readonly LaneSystem _system;
+    private readonly FlowMatrix _matrix;
     private readonly int[] _heaterBasin;
+    private readonly double[] _turnover;
+    private readonly double[] _noLoss;
+    private readonly double[] _right;
+    private readonly double[] _off;
+    private readonly double[][] _perWatt;
 
     /// <summary>Makes the system.</summary>
     /// <param name="network">The pipes.</param>
@@ -27,7 +32,13 @@ public sealed class HeatBalance
         ArgumentNullException.ThrowIfNull(heaterBasins);
         _network = network;
         _heaterBasin = [.. heaterBasins];
-        _system = new LaneSystem(network.Plan, 4 * ((1 + _heaterBasin.Length + 3) / 4));
+        int count = network.LitresAfter.Length;
+        _matrix = new FlowMatrix(network.Plan);
+        _turnover = new double[count];
+        _noLoss = new double[count];
+        _right = new double[count];
+        _off = new double[count];
+        _perWatt = [.. _heaterBasin.Select(_ => new double[count])];
         HeaterWatts = new double[_heaterBasin.Length];
         HoldCelsius = new double[_heaterBasin.Length];
         LargestWatts = new double[_heaterBasin.Length];
@@ -57,36 +68,36 @@ public sealed class HeatBalance
     {
         ArgumentNullException.ThrowIfNull(basins);
         ArgumentNullException.ThrowIfNull(step);
-        Array.Clear(_system.Diagonal);
-        Array.Clear(_system.RightHandSide);
         for (int b = 0; b < step.BasinCount; b++)
         {
             if (_network.LitresAfter[b] <= 0)
             {
+                _turnover[b] = 0;
+                _right[b] = 0;
                 continue;
             }
 
-            double diagonal = (_network.LitresAfter[b] / step.Hours) + _network.Outflow(b) + _network.Spill[b] + _network.Leak[b] + _network.Loss[b]
+            _turnover[b] = (_network.LitresAfter[b] / step.Hours) + _network.Outflow(b) + _network.Spill[b] + _network.Leak[b] + _network.Loss[b]
                 + LitresPerHourOf(step.HeatWattsPerKelvin[b]);
-            int lane = b * _system.Lanes;
-            _system.Diagonal.AsSpan(lane, _system.Lanes).Fill(diagonal);
-            _system.RightHandSide[lane] = (basins.Litres[b] * basins.Celsius[b] / step.Hours)
+            _right[b] = (basins.Litres[b] * basins.Celsius[b] / step.Hours)
                 + LitresPerHourOf(step.HeatWatts[b]) + (_network.TopUp[b] * sourceCelsius);
         }
 
+        _matrix.Set(_turnover, _network.EdgeFlow);
+        _matrix.Solve(_noLoss, _right, _off);
         for (int h = 0; h < _heaterBasin.Length; h++)
         {
             // A dry basin has no balance: its heater stays off.
-            _system.RightHandSide[(_heaterBasin[h] * _system.Lanes) + 1 + h] =
-                _network.LitresAfter[_heaterBasin[h]] > 0 ? LitresPerHourOf(1) : 0;
+            Array.Clear(_right);
+            _right[_heaterBasin[h]] = _network.LitresAfter[_heaterBasin[h]] > 0 ? LitresPerHourOf(1) : 0;
+            _matrix.Solve(_noLoss, _right, _perWatt[h]);
         }
 
-        _system.Solve(_network.EdgeFlow);
         Array.Clear(HeaterWatts);
         for (int h = 0; h < _heaterBasin.Length; h++)
         {
             double missing = HoldCelsius[h] - Temperature(_heaterBasin[h]);
-            double perWatt = _system.Solution[(_heaterBasin[h] * _system.Lanes) + 1 + h];
+            double perWatt = _perWatt[h][_heaterBasin[h]];
             HeaterWatts[h] = perWatt > 0 ? Math.Clamp(missing / perWatt, 0, LargestWatts[h]) : 0;
         }
 
@@ -98,11 +109,10 @@ public sealed class HeatBalance
 
     private double Temperature(int basin)
     {
-        int lane = basin * _system.Lanes;
-        double celsius = _system.Solution[lane];
+        double celsius = _off[basin];
         for (int h = 0; h < HeaterWatts.Length; h++)
         {
-            celsius += HeaterWatts[h] * _system.Solution[lane + 1 + h];
+            celsius += HeaterWatts[h] * _perWatt[h][basin];
         }
 
         return celsius;

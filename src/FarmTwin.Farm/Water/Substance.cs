@@ -77,14 +77,8 @@ public static class Substance
     /// <summary>Columns of a basin's row, unused ones included.</summary>
     public const int Columns = 36;
 
-    /// <summary>First column of the ions that are solved together once a step.</summary>
+    /// <summary>First column of the ions that are solved together once a step, with what is merely carried along.</summary>
     public const int FirstIon = Nitrate;
-
-    /// <summary>Columns of the ions' block, with what is merely carried along, unused ones included.</summary>
-    public const int IonColumns = 16;
-
-    /// <summary>Columns of the solids' block, unused ones included.</summary>
-    public const int SolidsColumns = 16;
 
     /// <summary>The dissolved column that an element of the solids is released to.</summary>
     public static int DissolvedOf(int element) => element switch

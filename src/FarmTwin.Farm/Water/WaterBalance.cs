@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using FarmTwin.Engine.Transport;
 using FarmTwin.Farm.Equipment;
 
@@ -20,8 +21,8 @@ public sealed class WaterBalance
         ArgumentNullException.ThrowIfNull(network);
         _network = network;
         _matrix = new FlowMatrix(network.Plan);
-        _ions = new LaneSystem(network.Plan, Substance.IonColumns);
-        _solids = new LaneSystem(network.Plan, Substance.SolidsColumns);
+        _ions = new LaneSystem(network.Plan);
+        _solids = new LaneSystem(network.Plan);
         _turnover = new double[network.Plan.NodeCount];
     }
 
@@ -93,32 +94,23 @@ public sealed class WaterBalance
 
     private void Solve(LaneSystem system, Basins basins, WaterStep step, int first)
     {
-        int lanes = system.Lanes;
+        ReadOnlySpan<double> allGrams = basins.Grams;
+        ReadOnlySpan<double> allSources = step.Source;
         for (int b = 0; b < _turnover.Length; b++)
         {
-            Span<double> losses = system.Diagonal.AsSpan(b * lanes, lanes);
-            Span<double> right = system.RightHandSide.AsSpan(b * lanes, lanes);
-            if (_turnover[b] <= 0)
-            {
-                losses.Clear();
-                right.Clear();
-                continue;
-            }
-
+            // A dry basin begins with nothing and gets nothing.
             int column = WaterStep.At(b, first);
-            step.Loss.AsSpan(column, lanes).CopyTo(losses);
-            ReadOnlySpan<double> grams = basins.Grams.AsSpan(column, lanes);
-            ReadOnlySpan<double> source = step.Source.AsSpan(column, lanes);
-            for (int i = 0; i < right.Length; i++)
+            double perHour = _turnover[b] > 0 ? _perHour : 0;
+            double given = _turnover[b] > 0 ? 1 : 0;
+            Span<double> right = system.RightHandSide.AsSpan(b * LaneSystem.Lanes, LaneSystem.Lanes);
+            ReadOnlySpan<double> grams = allGrams.Slice(column, LaneSystem.Lanes);
+            ReadOnlySpan<double> source = allSources.Slice(column, LaneSystem.Lanes);
+            for (int i = 0; i < LaneSystem.Lanes; i += Fours.Width)
             {
-                right[i] = (grams[i] * _perHour) + source[i];
+                ((Vector256.Create(grams[i..]) * perHour) + (Vector256.Create(source[i..]) * given)).CopyTo(right[i..]);
             }
         }
 
-        system.Solve(_matrix);
-        for (int b = 0; b < _turnover.Length; b++)
-        {
-            system.Solution.AsSpan(b * lanes, lanes).CopyTo(step.Concentration.AsSpan(WaterStep.At(b, first), lanes));
-        }
+        system.Solve(_matrix, step.Loss.AsSpan(first), step.Concentration.AsSpan(first), Substance.Columns);
     }
 }

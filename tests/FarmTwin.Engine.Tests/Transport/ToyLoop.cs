@@ -42,7 +42,7 @@ internal static class ToyLoop
     /// <summary>State: TAN of the three basins, then oxygen, g/L, at each whole hour, by the joint solve.</summary>
     public static double[][] Joint(double stepHours, int hours)
     {
-        var system = new LaneSystem(new EliminationPlan(Nodes, Pipes), 4);
+        var system = new FlowMatrix(new EliminationPlan(Nodes, Pipes));
         double[] flows = [FlowLitresPerHour, FlowLitresPerHour, FlowLitresPerHour];
         return March(stepHours, hours, (time, state) => JointStep(system, flows, state, time, stepHours));
     }
@@ -92,7 +92,7 @@ internal static class ToyLoop
         return rows;
     }
 
-    private static void JointStep(LaneSystem system, double[] flows, double[] state, double time, double hours)
+    private static void JointStep(FlowMatrix system, double[] flows, double[] state, double time, double hours)
     {
         double[] iterate = [.. state];
         for (int pass = 0; pass < Passes; pass++)
@@ -117,23 +117,16 @@ internal static class ToyLoop
     }
 
     private static void Solve(
-        LaneSystem system, double[] flows, double[] state, double[] iterate, int offset, double hours, Func<int, double> loss, Func<int, double> source)
+        FlowMatrix system, double[] flows, double[] state, double[] iterate, int offset, double hours, Func<int, double> loss, Func<int, double> source)
     {
-        for (int node = 0; node < Nodes; node++)
-        {
-            for (int lane = 0; lane < system.Lanes; lane++)
-            {
-                int at = (node * system.Lanes) + lane;
-                system.Diagonal[at] = (Litres[node] / hours) + FlowLitresPerHour + loss(node);
-                system.RightHandSide[at] = (Litres[node] * state[offset + node] / hours) + source(node);
-            }
-        }
-
-        system.Solve(flows);
-        for (int node = 0; node < Nodes; node++)
-        {
-            iterate[offset + node] = system.Solution[node * system.Lanes];
-        }
+        int[] nodes = [.. Enumerable.Range(0, Nodes)];
+        var solution = new double[Nodes];
+        system.Set([.. nodes.Select(node => (Litres[node] / hours) + FlowLitresPerHour)], flows);
+        system.Solve(
+            [.. nodes.Select(loss)],
+            [.. nodes.Select(node => (Litres[node] * state[offset + node] / hours) + source(node))],
+            solution);
+        solution.CopyTo(iterate, offset);
     }
 
     private static Vector<double> Slope(double time, Vector<double> state)
