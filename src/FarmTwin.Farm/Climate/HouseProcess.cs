@@ -110,7 +110,7 @@ public sealed class HouseProcess
             step.HeatWatts[b] += _gainWatts[b];
         }
 
-        double blower = _motors.BlowerWatts();
+        double blower = _motors.BlowerWatts;
         double largest = _house.House.HeaterCapacityWatts;
         double heaterShare = parts.AirHeaterTank >= 0 && largest > 0
             ? Math.Min(1, _farm.State.Fuel.AvailableMegajoules(parts.AirHeaterTank, step.Hours, _farm.FuelTaken[parts.AirHeaterTank])
@@ -181,7 +181,7 @@ public sealed class HouseProcess
         _nurseryLamps.Commit();
         _motors.Commit();
         (double fans, double padPump) = CommitVentilation();
-        state.ElectricWatts = _lamps.Watts + _nurseryLamps.Watts + _motors.PumpWatts + _motors.BlowerWatts() + fans + padPump;
+        state.ElectricWatts = _lamps.Watts + _nurseryLamps.Watts + _motors.PumpWatts + _motors.BlowerWatts + fans + padPump;
         if (_air.HeaterWatts > 0 && parts.AirHeaterSource is { } source)
         {
             double megajoules = _air.HeaterWatts * seconds / 1e6;

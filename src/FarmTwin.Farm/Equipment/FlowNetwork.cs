@@ -24,6 +24,9 @@ public sealed class FlowNetwork
     private readonly double[] _setFlow;
     private readonly int[] _valve;
     private readonly bool[] _isSump;
+
+    // The first overflow pipe without a valve of each basin, or -1.
+    private readonly int[] _plain;
     private readonly int[] _order;
     private readonly double[] _outflow;
     private readonly double[] _inflow;
@@ -53,6 +56,8 @@ public sealed class FlowNetwork
         _setFlow = [.. pipes.Select(p => p.FlowLitresPerHour)];
         _valve = [.. pipes.Select(p => p.Valve is null ? -1 : Array.IndexOf(ValveNames, p.Valve))];
         _isSump = [.. Enumerable.Range(0, _basins.Length).Select(b => Pipes.Any(p => _pumped[p] && _from[p] == b))];
+        _plain = [.. Enumerable.Range(0, _basins.Length).Select(b => Array.FindIndex(
+            pipes, p => p.From == basinNames[b] && p.Drive != PipeDrive.Pump && p.Valve is null))];
         NormalLitres = [.. _basins.Select(b => b.VolumeLitres)];
         BrimLitres = [.. _basins.Select(b => b.BrimLitres ?? (b.VolumeLitres * 1.1))];
         _order = OverflowOrder(basinNames);
@@ -203,25 +208,15 @@ public sealed class FlowNetwork
     // surplus of all basins behind the valve is known. Valved basins end in sumps only, so nothing downstream changes.
     private void PassOn(int basin, double surplus)
     {
-        int plain = -1;
-        for (int p = 0; p < _from.Length; p++)
+        if (_plain[basin] >= 0)
         {
-            if (_from[p] == basin && !_pumped[p] && _valve[p] < 0)
-            {
-                plain = p;
-                break;
-            }
-        }
-
-        if (plain >= 0)
-        {
-            Flow(plain, surplus);
+            Flow(_plain[basin], surplus);
         }
     }
 
     private void DivideAtValves(ReadOnlySpan<double> valveFlow)
     {
-        if (ValveNames.Length == 0)
+        if (!valveFlow.ContainsAnyExceptInRange(double.NegativeInfinity, 0))
         {
             return;
         }
@@ -237,7 +232,7 @@ public sealed class FlowNetwork
 
         for (int p = 0; p < _from.Length; p++)
         {
-            if (_valve[p] < 0 || _isSump[_from[p]])
+            if (_valve[p] < 0 || _isSump[_from[p]] || valveFlow[_valve[p]] <= 0)
             {
                 continue;
             }
@@ -250,18 +245,12 @@ public sealed class FlowNetwork
             }
 
             double flow = _outflow[_from[p]] * exchange / total;
-            for (int rest = 0; rest < _from.Length; rest++)
-            {
-                if (_from[rest] == _from[p] && !_pumped[rest] && _valve[rest] < 0)
-                {
-                    double diverted = Math.Min(flow, EdgeFlow[rest]);
-                    EdgeFlow[rest] -= diverted;
-                    _inflow[_to[rest]] -= diverted;
-                    EdgeFlow[p] += diverted;
-                    _inflow[_to[p]] += diverted;
-                    break;
-                }
-            }
+            int rest = _plain[_from[p]];
+            double diverted = Math.Min(flow, EdgeFlow[rest]);
+            EdgeFlow[rest] -= diverted;
+            _inflow[_to[rest]] -= diverted;
+            EdgeFlow[p] += diverted;
+            _inflow[_to[p]] += diverted;
         }
     }
 
@@ -374,15 +363,13 @@ public sealed class FlowNetwork
     private void Overflow(int basin, double excess, double hours)
     {
         LitresAfter[basin] = BrimLitres[basin];
-        for (int p = 0; p < _from.Length; p++)
+        int pipe = _plain[basin];
+        if (pipe >= 0 && _isSump[basin] && !DrainBlocked[basin])
         {
-            if (_from[p] == basin && !_pumped[p] && _valve[p] < 0 && _isSump[basin] && !DrainBlocked[basin])
-            {
-                EdgeFlow[p] += excess / hours;
-                _outflow[basin] += excess / hours;
-                LitresAfter[_to[p]] += excess;
-                return;
-            }
+            EdgeFlow[pipe] += excess / hours;
+            _outflow[basin] += excess / hours;
+            LitresAfter[_to[pipe]] += excess;
+            return;
         }
 
         Spill[basin] += excess / hours;

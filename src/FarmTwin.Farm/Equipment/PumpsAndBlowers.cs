@@ -30,7 +30,10 @@ public sealed class PumpsAndBlowers
     /// <summary>Heat of the pumps into each basin, W.</summary>
     public double[] PumpHeatWatts { get; }
 
-    /// <summary>Runs the pumps as they stand now.</summary>
+    /// <summary>Power of the blowers, W: a blower runs while any of its basins takes air.</summary>
+    public double BlowerWatts { get; private set; }
+
+    /// <summary>Runs pumps and blowers as they stand now.</summary>
     public void Run()
     {
         PumpWatts = 0;
@@ -46,12 +49,8 @@ public sealed class PumpsAndBlowers
         {
             PumpWatts += _farm.Parts.Heaters[h].PowerWatts * _farm.Running.WaterHeater[h];
         }
-    }
 
-    /// <summary>Power of the blowers as they stand now, W: a blower runs while any of its basins takes air.</summary>
-    public double BlowerWatts()
-    {
-        double watts = 0;
+        BlowerWatts = 0;
         for (int k = 0; k < _blowerWatts.Length; k++)
         {
             double share = 0;
@@ -65,10 +64,8 @@ public sealed class PumpsAndBlowers
                 }
             }
 
-            watts += _farm.Running.Blower[k] * (all > 0 ? _blowerWatts[k] * share / all : _blowerWatts[k]);
+            BlowerWatts += _farm.Running.Blower[k] * (all > 0 ? _blowerWatts[k] * share / all : _blowerWatts[k]);
         }
-
-        return watts;
     }
 
     /// <summary>Books the step's power.</summary>
@@ -76,6 +73,6 @@ public sealed class PumpsAndBlowers
     {
         double kilowattHours = _farm.Step.Hours / UnitConstants.GramsPerKilogram;
         _farm.State.Totals.PumpKilowattHours += PumpWatts * kilowattHours;
-        _farm.State.Totals.BlowerKilowattHours += BlowerWatts() * kilowattHours;
+        _farm.State.Totals.BlowerKilowattHours += BlowerWatts * kilowattHours;
     }
 }

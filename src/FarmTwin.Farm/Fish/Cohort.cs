@@ -112,6 +112,9 @@ public sealed class Cohort
     /// <summary>Live weight moved to another cohort, g.</summary>
     public double MovedGrams { get; set; }
 
+    /// <summary>The step that is being solved, between the process's contribution and its commitment; no state.</summary>
+    internal MetabolicStep Underway { get; set; }
+
     /// <summary>Living weight of the whole cohort, g.</summary>
     public double BiomassGrams => Number * MeanGrams;
 

@@ -53,10 +53,12 @@ public sealed class FishProcess
                 continue;
             }
 
-            FishWater water = WaterOf(_farm.State.Basins, b);
+            double celsius = _farm.State.Basins.Celsius[b];
             for (int c = 0; c < cohorts.Count; c++)
             {
-                StepResult result = Metabolism.Preview(cohorts[c], SpeciesOf(cohorts[c]), step.Hours, water);
+                MetabolicStep underway = Metabolism.Compute(cohorts[c], SpeciesOf(cohorts[c]), step.Hours, celsius);
+                cohorts[c].Underway = underway;
+                StepResult result = underway.Result;
                 step.Add(b, Substance.Tan, result.TanGrams * perHour);
                 _farm.CarbonByFish[b] += result.CarbonDioxideCarbonGrams * perHour;
                 _farm.OxygenByFish[b] += result.OxygenDemandGrams * perHour;
@@ -77,15 +79,9 @@ public sealed class FishProcess
         for (int b = 0; b < step.BasinCount; b++)
         {
             List<Cohort> cohorts = _farm.State.Cohorts[b];
-            if (cohorts.Count == 0)
-            {
-                continue;
-            }
-
-            FishWater water = WaterOf(_farm.State.Basins, b);
             for (int c = 0; c < cohorts.Count; c++)
             {
-                Metabolism.Step(cohorts[c], SpeciesOf(cohorts[c]), step.Hours, water);
+                Metabolism.Live(cohorts[c], SpeciesOf(cohorts[c]), cohorts[c].Underway);
             }
         }
     }
@@ -97,6 +93,7 @@ public sealed class FishProcess
         FarmTotals totals = _farm.State.Totals;
         Array.Clear(_farm.Died);
         Array.Clear(_farm.DiedGrams);
+        ElementGrams dying = ElementGrams.Zero;
         for (int b = 0; b < step.BasinCount; b++)
         {
             List<Cohort> cohorts = _farm.State.Cohorts[b];
@@ -121,9 +118,11 @@ public sealed class FishProcess
 
                 // A death in quarantine says nothing of the loop's water.
                 totals.UnexplainedDeathsToday += _farm.Parts.Basins[b].Use == Description.BasinUse.Quarantine ? 0 : unexplained;
-                _farm.State.Books.PostElements(Door.DeadFish, dead.Elements, -1);
+                dying += dead.Elements;
             }
         }
+
+        _farm.State.Books.PostElements(Door.DeadFish, dying, -1);
     }
 
     /// <summary>Adds the fish's part of the stocks.</summary>

@@ -16,20 +16,25 @@ public static class Metabolism
     /// <param name="hours">Length of the span, h, at least 0.</param>
     /// <param name="water">Their water, constant over the span.</param>
     public static StepResult Preview(Cohort cohort, FishParameters parameters, double hours, in FishWater water) =>
-        Compute(cohort, parameters, hours, water, commit: false);
+        Compute(cohort, parameters, hours, water.TemperatureCelsius).Result;
 
     /// <summary>Lives a span: burns weight, advances the pools, and returns what the water gets and gives.</summary>
     /// <param name="cohort">The fish; changed.</param>
     /// <param name="parameters">The species.</param>
     /// <param name="hours">Length of the span, h, at least 0.</param>
     /// <param name="water">Their water, constant over the span.</param>
-    public static StepResult Step(Cohort cohort, FishParameters parameters, double hours, in FishWater water) =>
-        Compute(cohort, parameters, hours, water, commit: true);
+    public static StepResult Step(Cohort cohort, FishParameters parameters, double hours, in FishWater water)
+    {
+        MetabolicStep step = Compute(cohort, parameters, hours, water.TemperatureCelsius);
+        Live(cohort, parameters, in step);
+        return step.Result;
+    }
 
-    private static StepResult Compute(Cohort cohort, FishParameters parameters, double hours, in FishWater water, bool commit)
+    /// <summary>A span worked out, to be lived by <see cref="Live"/> or let be.</summary>
+    internal static MetabolicStep Compute(Cohort cohort, FishParameters parameters, double hours, double celsius)
     {
         double number = cohort.Number;
-        double warmth = Feeding.MetabolicTemperatureFactor(parameters, water.TemperatureCelsius);
+        double warmth = Feeding.MetabolicTemperatureFactor(parameters, celsius);
 
         // dW/dt = -e m0 q Wk^0.8 makes Wk^0.2 fall along a straight line, whose fourth power is the metabolic weight.
         double lossPerHour = parameters.ConversionGramsPerGram * parameters.MaintenanceGramsPerDay * warmth / UnitConstants.HoursPerDay;
@@ -50,24 +55,26 @@ public static class Metabolism
         double oxygen = TwoStageLag.Advance(ref firstOxygen, ref secondOxygen, parameters.StageConstantPerHour, 0, hours)
             + (number * parameters.RestingOxygenGramsPerDay * warmth / UnitConstants.HoursPerDay * metabolicHours);
 
-        if (commit)
-        {
-            double before = cohort.MeanGrams;
-            cohort.MeanGrams = before - lossPerFish;
-            cohort.CoefficientOfVariation = SpreadAfterLoss(cohort, parameters, before);
-            cohort.GainedGrams -= loss;
-            cohort.DissolvedNitrogenFirstStageGrams = firstNitrogen;
-            cohort.DissolvedNitrogenSecondStageGrams = secondNitrogen;
-            cohort.FeedingOxygenFirstStageGrams = firstOxygen;
-            cohort.FeedingOxygenSecondStageGrams = secondOxygen;
-        }
-
-        return new StepResult(
+        var result = new StepResult(
             tan,
             oxygen,
             oxygen * parameters.RespiratoryQuotient * UnitConstants.AtomicWeight.Carbon / MolarOxygen,
             loss,
             released.WithNitrogen(0));
+        return new MetabolicStep(result, lossPerFish, firstNitrogen, secondNitrogen, firstOxygen, secondOxygen);
+    }
+
+    /// <summary>Lives a span that was worked out for this cohort as it still is.</summary>
+    internal static void Live(Cohort cohort, FishParameters parameters, in MetabolicStep step)
+    {
+        double before = cohort.MeanGrams;
+        cohort.MeanGrams = before - step.LossPerFishGrams;
+        cohort.CoefficientOfVariation = SpreadAfterLoss(cohort, parameters, before);
+        cohort.GainedGrams -= step.Result.WeightLossGrams;
+        cohort.DissolvedNitrogenFirstStageGrams = step.NitrogenFirstStageGrams;
+        cohort.DissolvedNitrogenSecondStageGrams = step.NitrogenSecondStageGrams;
+        cohort.FeedingOxygenFirstStageGrams = step.OxygenFirstStageGrams;
+        cohort.FeedingOxygenSecondStageGrams = step.OxygenSecondStageGrams;
     }
 
     // Mean of s^4 while s goes evenly from one value to the other.

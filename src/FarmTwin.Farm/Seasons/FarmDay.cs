@@ -210,7 +210,7 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
         _toxicants.Commit();
         _algae.Commit();
         CommitHeatAndVapour();
-        _balance.Commit(state.Basins, step, 0, Substance.Columns);
+        _balance.Commit(state.Basins, step);
         for (int b = 0; b < step.BasinCount; b++)
         {
             state.Basins.Litres[b] = network.LitresAfter[b];

@@ -74,7 +74,7 @@ public static class Substance
     /// <summary>First of the nine elements within the suspended solids, in the order of <see cref="Element"/>, g.</summary>
     public const int FirstSolidsElement = 26;
 
-    /// <summary>Columns of a basin's row, unused ones included.</summary>
+    /// <summary>Columns of a basin's row, unused ones included; a multiple of four.</summary>
     public const int Columns = 36;
 
     /// <summary>First column of the ions that are solved together once a step, with what is merely carried along.</summary>

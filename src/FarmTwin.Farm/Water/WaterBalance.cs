@@ -71,8 +71,8 @@ public sealed class WaterBalance
         ? (_network.LitresAfter[basin] / hours) + _network.Outflow(basin) + _network.Spill[basin] + _network.Leak[basin]
         : 0;
 
-    /// <summary>Puts the solved concentrations of a block of substances into the basins as masses.</summary>
-    public void Commit(Basins basins, WaterStep step, int firstSubstance, int count)
+    /// <summary>Puts the solved concentrations into the basins as masses; what lies in a dry basin stays.</summary>
+    public void Commit(Basins basins, WaterStep step)
     {
         ArgumentNullException.ThrowIfNull(basins);
         ArgumentNullException.ThrowIfNull(step);
@@ -84,10 +84,10 @@ public sealed class WaterBalance
                 continue;
             }
 
-            int start = WaterStep.At(b, firstSubstance);
-            for (int i = start; i < start + count; i++)
+            int row = WaterStep.At(b, 0);
+            for (int i = row; i < row + Substance.Columns; i += Fours.Width)
             {
-                basins.Grams[i] = step.Concentration[i] * litres;
+                (Vector256.Create(step.Concentration, i) * litres).CopyTo(basins.Grams, i);
             }
         }
     }
