@@ -1,4 +1,5 @@
 using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
 
 namespace FarmTwin.Farm.Biofilter;
 
@@ -50,7 +51,7 @@ public static class FilmGrowth
         Vector256<double> gain = kinetics.YieldGramsCodPerGramN * Vector256.Max(Vector256<double>.Zero, flux);
         Vector256<double> rate = (gain / full) + decayPerDay;
         Vector256<double> rest = gain / rate;
-        Vector256<double> next = rest + ((biomass - rest) * Vector256.Exp(rate * (-hours / UnitConstants.HoursPerDay)));
+        Vector256<double> next = rest + ((biomass - rest) * FourFunctions.Exp(rate * (-hours / UnitConstants.HoursPerDay)));
         return Vector256.Max(next, Vector256.Create(parameters.FloorShare * full));
     }
 

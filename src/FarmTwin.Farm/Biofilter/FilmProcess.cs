@@ -163,14 +163,14 @@ public sealed class FilmProcess
         }
 
         TakeFilms();
-        double oxidizedA = Vector256.Sum(sumA) * hours;
-        double oxidizedB = Vector256.Sum(sumB) * hours;
-        double film = Vector256.Sum(sumFilm) * hours;
-        double fish = Vector256.Sum(sumFish) * hours;
-        double solids = Vector256.Sum(sumSolids) * hours;
-        double roots = Vector256.Sum(sumRoots) * hours;
-        double carbon = Vector256.Sum(sumCarbonFish) * hours;
-        double carbonRoots = Vector256.Sum(sumCarbonRoots) * hours;
+        double oxidizedA = FourFunctions.Sum(sumA) * hours;
+        double oxidizedB = FourFunctions.Sum(sumB) * hours;
+        double film = FourFunctions.Sum(sumFilm) * hours;
+        double fish = FourFunctions.Sum(sumFish) * hours;
+        double solids = FourFunctions.Sum(sumSolids) * hours;
+        double roots = FourFunctions.Sum(sumRoots) * hours;
+        double carbon = FourFunctions.Sum(sumCarbonFish) * hours;
+        double carbonRoots = FourFunctions.Sum(sumCarbonRoots) * hours;
         books.PostWater(Door.Nitrification, Substance.Tan, -oxidizedA);
         books.PostWater(Door.Nitrification, Substance.Nitrite, oxidizedA - oxidizedB);
         books.PostWater(Door.Nitrification, Substance.Nitrate, oxidizedB);

@@ -1,4 +1,5 @@
 using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
 
 namespace FarmTwin.Farm.Water;
 
@@ -66,7 +67,7 @@ public static class CalciteKinetics
     internal static Vector256<double> ExchangedMolesPerLitre(
         Vector256<double> forwardMolesPerLitre, Vector256<double> saturationRatio, Vector256<double> slopePerMole)
     {
-        Vector256<double> power = Vector256.Exp(TwoThirds * Vector256.Log(saturationRatio));
+        Vector256<double> power = FourFunctions.Exp(TwoThirds * FourFunctions.Log(saturationRatio));
         return forwardMolesPerLitre * (power - Vector256<double>.One)
             / (Vector256<double>.One + (forwardMolesPerLitre * TwoThirds * power * slopePerMole));
     }
@@ -118,5 +119,5 @@ public static class CalciteKinetics
 
     // A rate constant log10 k = a − b/T in mol/(m² h).
     private static Vector256<double> Rate(double a, double b, Vector256<double> inverseKelvin) =>
-        MolesPerSquareMetreHour * Vector256.Exp(CarbonateConstants.LogarithmOfTen * (Vector256.Create(a) - (b * inverseKelvin)));
+        MolesPerSquareMetreHour * FourFunctions.Exp(CarbonateConstants.LogarithmOfTen * (Vector256.Create(a) - (b * inverseKelvin)));
 }

@@ -102,7 +102,7 @@ internal sealed class CarbonSolve
             perHour += Vector256.Create(_airSource, first) - (Vector256.Create(_airLoss, first) * Vector256.Create(_carbon, first));
         }
 
-        return Vector256.Sum(perHour) * _farm.Step.Hours;
+        return FourFunctions.Sum(perHour) * _farm.Step.Hours;
     }
 
     // What is known of the step's end: the ions. The last carbon serves as the first point about which CO2 is linearized.

@@ -1,4 +1,5 @@
 using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
 
 namespace FarmTwin.Farm.Water;
 
@@ -50,14 +51,14 @@ public static class CarbonateSystem
     public static double HydrogenOf(double pH) => Math.Exp(-pH * LogarithmOfTen);
 
     /// <summary>The same of four waters.</summary>
-    internal static Vector256<double> HydrogenOf(Vector256<double> pH) => Vector256.Exp(-LogarithmOfTen * pH);
+    internal static Vector256<double> HydrogenOf(Vector256<double> pH) => FourFunctions.Exp(-LogarithmOfTen * pH);
 
     /// <summary>pH of an activity of H.</summary>
     /// <param name="hydrogen">Activity of H.</param>
     public static double PHOf(double hydrogen) => -Math.Log(hydrogen) / LogarithmOfTen;
 
     /// <summary>The same of four waters.</summary>
-    internal static Vector256<double> PHOf(Vector256<double> hydrogen) => Vector256.Log(hydrogen) * (-1 / LogarithmOfTen);
+    internal static Vector256<double> PHOf(Vector256<double> hydrogen) => FourFunctions.Log(hydrogen) * (-1 / LogarithmOfTen);
 
     /// <summary>The same of four waters side by side, where the activities and a first guess are at hand.</summary>
     /// <remarks>A lane that is solved keeps its root while the others go on: no lane depends on its neighbours.</remarks>
@@ -118,7 +119,7 @@ public static class CarbonateSystem
             Vector256<double> isSmall = Vector256.LessThan(stepSize, Vector256.Create(SmallStep));
             if (Vector256.AndNot(open, isSmall) != Vector256<double>.Zero)
             {
-                factor = Vector256.ConditionalSelect(isSmall, factor, Vector256.Exp(step));
+                factor = Vector256.ConditionalSelect(isSmall, factor, FourFunctions.Exp(step));
             }
 
             Vector256<double> next = h * factor;

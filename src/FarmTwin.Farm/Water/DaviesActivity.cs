@@ -1,4 +1,5 @@
 using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
 
 namespace FarmTwin.Farm.Water;
 
@@ -20,7 +21,7 @@ public static class DaviesActivity
 
     /// <summary>γ of an ion of one charge in four waters.</summary>
     internal static Vector256<double> Monovalent(Vector256<double> ionicStrength, Vector256<double> debyeHuckel) =>
-        Vector256.Exp(MonovalentLogarithm(ionicStrength, debyeHuckel));
+        FourFunctions.Exp(MonovalentLogarithm(ionicStrength, debyeHuckel));
 
     /// <summary>γ of an ion of two charges: the fourth power of that of one.</summary>
     /// <param name="ionicStrength">mol/L, 0-0.5.</param>

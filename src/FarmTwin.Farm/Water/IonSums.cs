@@ -31,8 +31,8 @@ internal static class IonSums
             strength += grams * Vector256.Create(Strength, i);
         }
 
-        double equivalents = Vector256.Sum(alkalinity) * perLitre;
-        return (equivalents, 0.5 * ((Vector256.Sum(strength) * perLitre) + Math.Abs(equivalents)));
+        double equivalents = FourFunctions.Sum(alkalinity) * perLitre;
+        return (equivalents, 0.5 * ((FourFunctions.Sum(strength) * perLitre) + Math.Abs(equivalents)));
     }
 
     private static double Charge(int substance) => substance is Substance.Calcium or Substance.Magnesium or Substance.Sulfate ? 2 : 1;

@@ -107,7 +107,7 @@ public sealed class PhosphatePrecipitation
                 Vector256.Create(_phosphorus, first),
                 Vector256.Create(_farm.Chemistry.Hydrogen, first),
                 in _farm.Chemistry.Effective4(first));
-            Vector256.Exp(Vector256.Log(saturation) / Minerals.CalciumPhosphateIons).CopyTo(_root, first);
+            FourFunctions.Exp(FourFunctions.Log(saturation) / Minerals.CalciumPhosphateIons).CopyTo(_root, first);
         }
     }
 
