@@ -1,6 +1,7 @@
 using FarmTwin.Cli.Commands;
 using FarmTwin.Farm.Description;
 using FarmTwin.Scenarios;
+using FarmTwin.Studies.Batch;
 using Spectre.Console;
 using Spectre.Console.Cli;
 
@@ -37,6 +38,8 @@ public static class CommandLine
             config.ConfigureConsole(AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(output.Out) }));
             config.AddCommand<RunCommand>("run").WithDescription("Runs one season: a page on the screen, files in a folder.")
                 .WithExample("run", "scenarios/first-season.json").WithExample("run", "scenarios/first-season.json", "--days", "90", "--units", "us");
+            config.AddCommand<BatchCommand>("batch").WithDescription("Plays several plans again and again, with other weather and other unknowns, and compares them.")
+                .WithExample("batch", "scenarios/two-plans-staggered.json", "scenarios/two-plans-batch.json", "--replicates", "20");
             config.AddCommand<CheckCommand>("check")
                 .WithDescription("Reads a scenario and prints its design sheet: each figure with its band, source and verdict. No season is run.")
                 .WithExample("check", "scenarios/first-season.json").WithExample("check", "scenarios/first-season.json", "--resolved");
@@ -51,7 +54,7 @@ public static class CommandLine
         {
             return app.Run(args);
         }
-        catch (Exception e) when (e is ScenarioException or DescriptionException or KeyNotFoundException or CommandAppException)
+        catch (Exception e) when (e is ScenarioException or DescriptionException or BatchFolderException or KeyNotFoundException or CommandAppException)
         {
             output.Error.WriteLine(e.Message);
             return BadInput;

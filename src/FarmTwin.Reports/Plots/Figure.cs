@@ -26,14 +26,21 @@ public sealed record Figure(
 public sealed record FigurePanel(string Axis, IReadOnlyList<FigureLine> Lines, IReadOnlyList<FigureBand> Bands, bool FromZero = true);
 
 /// <summary>A line.</summary>
-/// <param name="Label">Stands at its end.</param>
+/// <param name="Label">Stands at its end; none where it is empty.</param>
 /// <param name="Days">Days from day 0.</param>
 /// <param name="Values">Values; what is not a number leaves a gap.</param>
 /// <param name="Style">Which of <see cref="LineStyles"/>.</param>
 /// <param name="Marked">Whether every point has a marker.</param>
 /// <param name="Marks">Days with a mark on the line.</param>
 public sealed record FigureLine(
-    string Label, double[] Days, double[] Values, int Style, bool Marked = false, IReadOnlyList<double>? Marks = null);
+    string Label, double[] Days, double[] Values, int Style, bool Marked = false, IReadOnlyList<double>? Marks = null)
+{
+    /// <summary>A band about the line, shaded in its colour: of replicates, between their lowest and highest tenth. As long as the values.</summary>
+    public (double[] Low, double[] High)? Spread { get; init; }
+
+    /// <summary>Whether only the markers are drawn: points that no line should join.</summary>
+    public bool PointsOnly { get; init; }
+}
 
 /// <summary>A shaded band.</summary>
 /// <param name="Low">Lower end; the bottom of the panel where it is negative infinity.</param>

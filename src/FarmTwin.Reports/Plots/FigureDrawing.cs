@@ -96,6 +96,11 @@ internal sealed class FigureDrawing
 
         foreach (FigureLine line in panel.Lines)
         {
+            AddSpread(plot, line);
+        }
+
+        foreach (FigureLine line in panel.Lines)
+        {
             AddLine(plot, line);
         }
 
@@ -128,11 +133,30 @@ internal sealed class FigureDrawing
         DrawLabels(canvas, panel, Y, top);
     }
 
+    private static void AddSpread(Plot plot, FigureLine line)
+    {
+        if (line.Spread is { } spread)
+        {
+            int[] there = [.. Enumerable.Range(0, line.Days.Length).Where(i => double.IsFinite(spread.Low[i]) && double.IsFinite(spread.High[i]))];
+            if (there.Length > 1)
+            {
+                var area = plot.Add.FillY([.. there.Select(i => line.Days[i])], [.. there.Select(i => spread.Low[i])], [.. there.Select(i => spread.High[i])]);
+                area.FillColor = LineStyles.Colours[line.Style].WithAlpha(0.16);
+                area.LineWidth = 0;
+                area.MarkerSize = 0;
+            }
+        }
+    }
+
     private void AddLine(Plot plot, FigureLine line)
     {
         (double[] days, double[] values) = Thin(line.Days, line.Values);
         Color colour = LineStyles.Colours[line.Style];
-        plot.PlottableList.Add(new StyledLine(days, values, line.Style, _asVector));
+        if (!line.PointsOnly)
+        {
+            plot.PlottableList.Add(new StyledLine(days, values, line.Style, _asVector));
+        }
+
         if (line.Marked)
         {
             int[] finite = [.. Enumerable.Range(0, values.Length).Where(i => double.IsFinite(values[i]))];
@@ -197,7 +221,7 @@ internal sealed class FigureDrawing
     {
         const float Step = 17;
         var labels = new List<(FigureLine Line, float At, float Placed)>();
-        foreach (FigureLine line in panel.Lines)
+        foreach (FigureLine line in panel.Lines.Where(l => l.Label.Length > 0))
         {
             int last = Array.FindLastIndex(line.Values, double.IsFinite);
             if (last >= 0)
@@ -225,7 +249,11 @@ internal sealed class FigureDrawing
         foreach ((FigureLine line, float at, float placed) in labels)
         {
             canvas.DrawLine(edge + 2, at, edge + 12, placed, FigureText.Thin);
-            FigureText.Sample(canvas, line.Style, _asVector, edge + 12, edge + 40, placed);
+            if (!line.PointsOnly)
+            {
+                FigureText.Sample(canvas, line.Style, _asVector, edge + 12, edge + 40, placed);
+            }
+
             if (line.Marked)
             {
                 FigureText.Marker(canvas, line.Style, edge + 26, placed);
@@ -239,7 +267,7 @@ internal sealed class FigureDrawing
     {
         double low = double.PositiveInfinity;
         double high = double.NegativeInfinity;
-        foreach (double value in panel.Lines.SelectMany(l => l.Values).Where(double.IsFinite))
+        foreach (double value in panel.Lines.SelectMany(l => l.Spread is { } s ? l.Values.Concat(s.Low).Concat(s.High) : l.Values).Where(double.IsFinite))
         {
             low = Math.Min(low, value);
             high = Math.Max(high, value);

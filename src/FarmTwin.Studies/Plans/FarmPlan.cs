@@ -50,6 +50,9 @@ public sealed class FarmPlan
     /// <summary>A copy in which the farm differs; <paramref name="mark"/> says how, in its name and hash.</summary>
     public FarmPlan With(string mark, FarmDescription farm) => new($"{Name} {mark}", farm, $"{Hash}/{mark}", _library);
 
+    /// <summary>The same plan over another length, days, from 1.</summary>
+    public FarmPlan Over(double days) => new(Name, Farm with { LengthDays = days }, $"{Hash}/{days:0} days", _library);
+
     /// <summary>A season of a replicate, at its first midnight.</summary>
     /// <param name="seed">Seed of all chance: plans under one seed and replicate meet the same weather and the same unknowns.</param>
     /// <param name="replicate">Which repetition, from 1; 0 is a single run with the library's own values.</param>
