@@ -43,6 +43,9 @@ public static class CommandLine
             config.AddCommand<CheckCommand>("check")
                 .WithDescription("Reads a scenario and prints its design sheet: each figure with its band, source and verdict. No season is run.")
                 .WithExample("check", "scenarios/first-season.json").WithExample("check", "scenarios/first-season.json", "--resolved");
+            config.AddCommand<CompareCommand>("compare")
+                .WithDescription("Plays two or more scenarios under one seed: where they part, the first sign that a person would see, and what acting on it would have saved.")
+                .WithExample("compare", "scenarios/first-season.json", "scenarios/overstocked.json");
             config.AddCommand<FaultsCommand>("faults")
                 .WithDescription("Lets every pump, blower, heater, valve, lamp and the mains fail in turn, each at its worst hour: what is lost, and what would save it.")
                 .WithExample("faults", "scenarios/whole-farm.json").WithExample("faults", "scenarios/first-season.json", "--outage", "5");

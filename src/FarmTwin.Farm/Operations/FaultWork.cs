@@ -122,6 +122,8 @@ public sealed class FaultWork : FarmWork
                 Mended(number, seconds);
             }
         }
+
+        Changed(seconds);
     }
 
     /// <summary>A fault is mended; nothing happens where it was already.</summary>
