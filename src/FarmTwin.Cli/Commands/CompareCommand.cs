@@ -62,7 +62,7 @@ public sealed class CompareCommand(CommandOutput output) : Command<CompareSettin
     {
         ArgumentNullException.ThrowIfNull(settings);
         FarmPlan[] plans = [.. settings.Files.Select(f => FarmPlan.Of(ScenarioReader.Read<FarmDescription>(f), ShippedLibrary.Library))];
-        Comparison comparison = ComparisonStudy.Play(plans, ShippedLibrary.Library, (ulong)(settings.Seed ?? plans[0].Farm.Seed), settings.Days, settings.Threads ?? Environment.ProcessorCount, cancellationToken);
+        SideBySide comparison = ComparisonStudy.Play(plans, ShippedLibrary.Library, (ulong)(settings.Seed ?? plans[0].Farm.Seed), settings.Days, settings.Threads ?? Environment.ProcessorCount, cancellationToken);
         string folder = settings.Out ?? Path.Combine("out", $"compare-{plans[0].Name}-{plans[1].Name}");
         ComparisonFiles.Write(folder, comparison);
         if (settings.Json)

@@ -12,7 +12,7 @@ public static class ComparisonFigures
     private const string Reference = "reference";
 
     /// <summary>The figures, two a farm that is held against the reference at most.</summary>
-    public static IReadOnlyList<Figure> Of(Comparison comparison)
+    public static IReadOnlyList<Figure> Of(SideBySide comparison)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         var figures = new List<Figure>();
@@ -33,7 +33,7 @@ public static class ComparisonFigures
         return figures;
     }
 
-    private static Figure SignFigure(Comparison comparison, ComparedPair pair, LineParting sign, int number)
+    private static Figure SignFigure(SideBySide comparison, ComparedPair pair, LineParting sign, int number)
     {
         int last = Math.Min(comparison.Days, sign.Day + DaysAfter);
         var lines = new List<FigureLine>
@@ -58,7 +58,7 @@ public static class ComparisonFigures
             [new FigureEvent(sign.Day, $"sign, day {sign.Day}")], "compare.csv");
     }
 
-    private static Figure LinesFigure(Comparison comparison, ComparedPair pair, LineParting[] partings, int number)
+    private static Figure LinesFigure(SideBySide comparison, ComparedPair pair, LineParting[] partings, int number)
     {
         string title = $"They part on {partings.Length} more {(partings.Length == 1 ? "line" : "lines")} of the sheet, first {partings[0].Line.Title} on day {partings[0].Day}";
         return new Figure(

@@ -8,7 +8,7 @@ public static class ComparisonFiles
 {
     /// <summary>Writes compare.html, compare.csv, compare.json and the plots into a folder, which is made if need be.</summary>
     /// <exception cref="IOException">The folder or a file cannot be written.</exception>
-    public static void Write(string folder, Comparison comparison, bool plots = true)
+    public static void Write(string folder, SideBySide comparison, bool plots = true)
     {
         ArgumentNullException.ThrowIfNull(folder);
         string drawn = Path.Combine(folder, "plots");

@@ -12,7 +12,7 @@ public static class ComparisonHtml
     /// <summary>The page.</summary>
     /// <param name="comparison">The comparison.</param>
     /// <param name="figures">Its figures.</param>
-    public static string Of(Comparison comparison, IReadOnlyList<Figure> figures)
+    public static string Of(SideBySide comparison, IReadOnlyList<Figure> figures)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         ArgumentNullException.ThrowIfNull(figures);
@@ -49,7 +49,7 @@ public static class ComparisonHtml
         return page.ToString();
     }
 
-    private static void Pair(HtmlPage page, Comparison comparison, ComparedPair pair, Figure[] figures)
+    private static void Pair(HtmlPage page, SideBySide comparison, ComparedPair pair, Figure[] figures)
     {
         HtmlSection section = page.Section(pair.Farm.Title, newPage: true);
         section.Paragraph(Inline.Strong("The first sign. ") + ComparisonWords.Sign(comparison, pair));

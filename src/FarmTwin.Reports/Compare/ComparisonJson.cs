@@ -13,7 +13,7 @@ public static class ComparisonJson
     private static readonly ComparisonJsonContext Context = new(SummaryJson.Options());
 
     /// <summary>The text, ending with a line feed.</summary>
-    public static string Write(Comparison comparison)
+    public static string Write(SideBySide comparison)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         var file = new ComparisonFile(

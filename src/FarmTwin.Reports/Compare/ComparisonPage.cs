@@ -12,7 +12,7 @@ public static class ComparisonPage
     /// <summary>The lines of the page, none longer than <see cref="ScreenPage.Width"/>.</summary>
     /// <param name="comparison">The comparison.</param>
     /// <param name="folder">Where the files went.</param>
-    public static IReadOnlyList<string> Of(Comparison comparison, string folder)
+    public static IReadOnlyList<string> Of(SideBySide comparison, string folder)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         var lines = new List<string>();
@@ -30,7 +30,7 @@ public static class ComparisonPage
         return lines;
     }
 
-    private static void Pair(List<string> lines, Comparison comparison, ComparedPair pair)
+    private static void Pair(List<string> lines, SideBySide comparison, ComparedPair pair)
     {
         WrappedText.Add(lines, $"{pair.Farm.Title} ({pair.Farm.Name})", 0, Indent);
         WrappedText.Add(lines, Capital(ComparisonWords.Outcome(comparison, pair.Farm)), 0, Indent);

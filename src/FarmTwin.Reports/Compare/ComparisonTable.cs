@@ -7,7 +7,7 @@ namespace FarmTwin.Reports.Compare;
 public static class ComparisonTable
 {
     /// <summary>The table.</summary>
-    public static string Of(Comparison comparison)
+    public static string Of(SideBySide comparison)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         var text = new CsvText();

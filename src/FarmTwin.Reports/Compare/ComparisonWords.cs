@@ -8,15 +8,15 @@ internal static class ComparisonWords
     private const double NotablyMore = 0.05;
 
     /// <summary>A day with its date.</summary>
-    public static string Day(Comparison comparison, int day) => FormattableString.Invariant($"day {day} ({comparison.Start.AddDays(day):d MMM})");
+    public static string Day(SideBySide comparison, int day) => FormattableString.Invariant($"day {day} ({comparison.Start.AddDays(day):d MMM})");
 
     /// <summary>The first sign, with its day.</summary>
-    public static string Sign(Comparison comparison, ComparedPair pair) => pair.Sign is not { } sign
+    public static string Sign(SideBySide comparison, ComparedPair pair) => pair.Sign is not { } sign
         ? "No line of the daily sheet tells the two apart."
         : $"{Capital(Day(comparison, sign.Day))}, {sign.Words}.";
 
     /// <summary>What acting saved.</summary>
-    public static string Saved(Comparison comparison, Act act)
+    public static string Saved(SideBySide comparison, Act act)
     {
         string[] parts =
         [
@@ -30,11 +30,11 @@ internal static class ComparisonWords
     }
 
     /// <summary>What a farm came to.</summary>
-    public static string Outcome(Comparison comparison, ComparedFarm farm) => FormattableString.Invariant(
+    public static string Outcome(SideBySide comparison, ComparedFarm farm) => FormattableString.Invariant(
         $"{farm.Dead:0} fish dead, {farm.Outcome["fish_sold_kg"]:0} kg sold, {farm.Outcome["fish_standing_kg"]:0} kg standing, {farm.Outcome["first_grade_heads"]:0} first-grade heads, {farm.Outcome["crops_kg"]:0} kg of crops{(double.IsFinite(farm.Outcome["margin"]) ? FormattableString.Invariant($", margin {farm.Outcome["margin"]:0} {comparison.Currency}") : string.Empty)}");
 
     /// <summary>What the best way saves that evening against three days later, in a sentence; empty where nothing was tried.</summary>
-    public static string Lesson(Comparison comparison, ComparedPair pair)
+    public static string Lesson(SideBySide comparison, ComparedPair pair)
     {
         WayOfActing? best = Best(pair);
         if (best is null || best.Acts.Count == 0)

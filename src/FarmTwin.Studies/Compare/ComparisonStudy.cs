@@ -30,7 +30,7 @@ public static class ComparisonStudy
     /// <param name="threads">Seasons played at once.</param>
     /// <param name="cancel">Stops it.</param>
     /// <exception cref="DescriptionException">A farm cannot be computed, or they begin on different days.</exception>
-    public static Comparison Play(IReadOnlyList<FarmPlan> plans, FarmLibrary library, ulong seed, int? days = null, int threads = 1, CancellationToken cancel = default)
+    public static SideBySide Play(IReadOnlyList<FarmPlan> plans, FarmLibrary library, ulong seed, int? days = null, int threads = 1, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(plans);
         ArgumentOutOfRangeException.ThrowIfLessThan(plans.Count, 2);
@@ -59,7 +59,7 @@ public static class ComparisonStudy
             pairs.Add(new ComparedPair(compared[i], partings, sign, acting.Reason, acting.Try(sign, compared[i], harmed, threads)));
         }
 
-        return new Comparison(seed, length, plans[0].Farm.Start, plans[0].Farm.Currency, compared[0], pairs);
+        return new SideBySide(seed, length, plans[0].Farm.Start, plans[0].Farm.Currency, compared[0], pairs);
     }
 
     private static Season Whole(FarmDescription farm, FarmLibrary library, ulong seed, string name)

@@ -50,7 +50,7 @@ public static class DailySheet
         lines.Add(Meter("alkalinity", "test kit", "alkalinity of the fish loop", "mg/L as CaCO3", "0", 10, alkalinity, s => s.Days("alkalinity_fish_loop_mgCaCO3_per_L"), confirm) with { Low = alkalinity });
         lines.Add(Meter("conductivity", "pen meter", "conductivity of the plant loop", "µS/cm", "0", 10, noticed["conductivityNoticed", "uS/cm"], s => s.Days("conductivity_plant_loop_uS_per_cm"), confirm));
         lines.Add(Meter("cloudiness", "eye", "solids that cloud the fish's water", "mg/L", "0", 1, noticed["turbidityNoticed", "mg/L"], s => s.Days("solids_fish_loop_mg_per_L"), confirm));
-        lines.Add(Share("top_up", "water meter", "topped up", "L", "0", noticed["topUpNoticed"], noticed["topUpLeast", "L"], s => s.Days("source_water_L"), confirm));
+        lines.Add(Share("top_up", "water meter", "topped up in a week", "L", "0", noticed["topUpNoticed"], DaysOfWeek * noticed["topUpLeast", "L"], s => Week(s.Days("source_water_L")), confirm));
     }
 
     private static void Fish(List<DailySheetLine> lines, DailySheetParameters noticed)

@@ -17,7 +17,7 @@ public sealed class ComparisonTests
     private static readonly FarmPlan IronLacking = Cause("14-iron-lacking");
 
     // The filter that is washed too hard kills fish about day 26: the longer it goes on, the more. This is the monotone case.
-    private static readonly Comparison Washed = ComparisonStudy.Play([Base, WashedTooHard, IronLacking], ShippedLibrary.Library, 1, Days, threads: 2);
+    private static readonly SideBySide Washed = ComparisonStudy.Play([Base, WashedTooHard, IronLacking], ShippedLibrary.Library, 1, Days, threads: 2);
 
     private static FarmPlan Cause(string name) =>
         FarmPlan.Of(ScenarioReader.Read<FarmDescription>(Path.Combine(ShippedScenarios.Root, "scenarios", "causes", name + ".json")), ShippedLibrary.Library);
@@ -25,7 +25,7 @@ public sealed class ComparisonTests
     [Fact]
     public void A_plan_held_against_itself_parts_nowhere_and_asks_for_nothing()
     {
-        Comparison same = ComparisonStudy.Play([Base, Base], ShippedLibrary.Library, 1, 40);
+        SideBySide same = ComparisonStudy.Play([Base, Base], ShippedLibrary.Library, 1, 40);
         Assert.Empty(same.Others[0].Partings);
         Assert.Null(same.Others[0].Sign);
         Assert.Empty(same.Others[0].Ways);
@@ -80,7 +80,7 @@ public sealed class ComparisonTests
     [Fact]
     public void The_comparison_is_the_same_for_any_number_of_threads()
     {
-        Comparison one = ComparisonStudy.Play([Base, WashedTooHard, IronLacking], ShippedLibrary.Library, 1, Days, threads: 1);
+        SideBySide one = ComparisonStudy.Play([Base, WashedTooHard, IronLacking], ShippedLibrary.Library, 1, Days, threads: 1);
         Assert.Equal(Washed.Others.SelectMany(o => o.Partings).Select(p => (p.Line.Key, p.Day, p.Other)), one.Others.SelectMany(o => o.Partings).Select(p => (p.Line.Key, p.Day, p.Other)));
         Assert.Equal(Washed.Others.SelectMany(o => o.Ways).SelectMany(w => w.Acts).Select(a => (a.FishSaved, a.HeadsSaved, a.CropKgSaved)),
             one.Others.SelectMany(o => o.Ways).SelectMany(w => w.Acts).Select(a => (a.FishSaved, a.HeadsSaved, a.CropKgSaved)));
@@ -96,7 +96,7 @@ public sealed class ComparisonTests
         {
             Backups = new Dictionary<string, BackupDescription> { ["battery"] = new BatteryAir { Basins = ["tank"], AirShare = 1, PowerWatts = 40, BatteryWattHours = 2000 } },
         };
-        Comparison comparison = ComparisonStudy.Play([grown.With("battery", with), grown.With("none", without)], ShippedLibrary.Library, 1, 40);
+        SideBySide comparison = ComparisonStudy.Play([grown.With("battery", with), grown.With("none", without)], ShippedLibrary.Library, 1, 40);
         Act[] acts = [.. comparison.Others[0].Ways.Single().Acts];
         Assert.Equal("15 min after it broke", acts[0].When);
         Assert.True(acts[0].FishSaved > 50, $"{acts[0].FishSaved}");

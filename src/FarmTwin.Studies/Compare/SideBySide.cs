@@ -9,7 +9,7 @@ namespace FarmTwin.Studies.Compare;
 /// <param name="Currency">Currency of the prices; empty where there are none.</param>
 /// <param name="Reference">The farm that the others are held against.</param>
 /// <param name="Others">The others, in the order given.</param>
-public sealed record Comparison(ulong Seed, int Days, DateOnly Start, string Currency, ComparedFarm Reference, IReadOnlyList<ComparedPair> Others);
+public sealed record SideBySide(ulong Seed, int Days, DateOnly Start, string Currency, ComparedFarm Reference, IReadOnlyList<ComparedPair> Others);
 
 /// <summary>A farm of a comparison.</summary>
 /// <param name="Name">Its file.</param>
