@@ -50,10 +50,22 @@ internal static class SeasonLikeness
     private static string? Backups(FarmDescription a, FarmDescription b) =>
         Names("backups", a.Backups.Keys.Take(b.Backups.Count), b.Backups.Keys);
 
-    private static string? Names(string what, IEnumerable<string> mine, IEnumerable<string> other) =>
-        mine.SequenceEqual(other, StringComparer.Ordinal) ? null : $"'{what}' differ ({In(mine)} here, {In(other)} there)";
+    private static string? Names(string what, IEnumerable<string> mine, IEnumerable<string> other)
+    {
+        if (mine.SequenceEqual(other, StringComparer.Ordinal))
+        {
+            return null;
+        }
 
-    private static string In(IEnumerable<string> names) => string.Join(", ", names) is { Length: > 0 } list ? list : "none";
+        string[] here = [.. mine.Except(other, StringComparer.Ordinal)];
+        string[] there = [.. other.Except(mine, StringComparer.Ordinal)];
+        string[] parts =
+        [
+            .. here.Length > 0 ? new[] { $"{string.Join(", ", here)} here" } : [],
+            .. there.Length > 0 ? new[] { $"{string.Join(", ", there)} there" } : [],
+        ];
+        return $"'{what}' differ ({(parts.Length > 0 ? string.Join(", ", parts) : "another order")})";
+    }
 
     private static IEnumerable<string> Fuel(FarmDescription farm) => farm.House.AirHeater is { } air ? [air.Fuel] : [];
 

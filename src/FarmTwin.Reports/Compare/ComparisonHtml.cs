@@ -80,11 +80,11 @@ public static class ComparisonHtml
         }
 
         var table = new HtmlTable($"Where a person sees them part, the first {Math.Min(MostPartings, pair.Partings.Count)} lines", HtmlColumn.Words("line of the daily sheet"), HtmlColumn.Number("day"),
-            HtmlColumn.Words(comparison.Reference.Name), HtmlColumn.Words(pair.Farm.Name), HtmlColumn.Words(string.Empty));
+            HtmlColumn.Words(comparison.Reference.Name), HtmlColumn.Words(pair.Farm.Name), HtmlColumn.Words("verdict"));
         foreach (LineParting parting in pair.Partings.Take(MostPartings))
         {
             table.Row($"{parting.Line.Sheet}: {parting.Line.Title}", FormattableString.Invariant($"{parting.Day}"), parting.Line.Words(parting.Reference), parting.Line.Words(parting.Other),
-                parting.IsWarning ? "worries" : string.Empty);
+                parting.IsWarning ? "worries" : "–");
         }
 
         section.Table(table);

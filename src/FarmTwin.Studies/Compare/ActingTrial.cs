@@ -28,8 +28,10 @@ internal sealed class ActingTrial
         _hour = DailySheetParameters.From(library).EveningHour;
         try
         {
+            SeasonSnapshot beginning = new Season(farm, library, seed).Save();
+            new Season(reference, library, seed).TakeOver(beginning);
             FarmDescription goingOn = ActingFarm.GoingOnAs(reference, farm);
-            new Season(goingOn, library, seed).TakeOver(new Season(farm, library, seed).Save());
+            new Season(goingOn, library, seed).TakeOver(beginning);
             _goingOn = goingOn;
             Reason = "From that hour on it goes on as the reference has it, with its own ground, water, fish and plants as they stand: whatever is broken is mended, mishaps end, "
                 + "and what is set, fed, dosed, sown, bought and still to be stocked is the reference's.";

@@ -105,7 +105,7 @@ public sealed class BackupSearch(FarmDescription farm, FaultTrial trial)
         lasts = lasts == 0 ? (int)Math.Ceiling((hours + HourStep) / HourStep) : lasts;
         OxygenValve chosen = Bottle(tanks, flow * OxygenStep, lasts * HourStep);
         return new BackupOption("oxygen", true, chosen.GramsPerHour, "g/h a tank", chosen.CylinderKilograms, "kg", string.Create(CultureInfo.InvariantCulture,
-            $"{Another()}oxygen through a valve that opens by itself, {chosen.GramsPerHour:0} g/h to each of {tanks.Length} tanks for {lasts * HourStep:0.#} h: a cylinder of {chosen.CylinderKilograms:0.0#} kg"));
+            $"{Another()}oxygen through a valve that opens by itself, {chosen.GramsPerHour:0} g/h to {(tanks.Length == 1 ? "the tank" : $"each of {tanks.Length} tanks")} for {lasts * HourStep:0.#} h: a cylinder of {chosen.CylinderKilograms:0.0#} kg"));
     }
 
     private BackupOption Generator(FaultCase one, SeasonSnapshot snapshot)

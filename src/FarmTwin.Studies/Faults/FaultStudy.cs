@@ -32,10 +32,10 @@ public static class FaultStudy
         ArgumentNullException.ThrowIfNull(farm);
         FarmDescription sound = Sound(farm);
         var whole = new Season(sound, library, seed);
-        whole.AdvanceToEnd();
+        double[] deadByHour = PlayByHours(whole);
         var hours = new WorstHours(whole);
         (IReadOnlyList<FaultCase> cases, IReadOnlyList<string> notTried, Dictionary<long, SeasonSnapshot> snapshots) = Prepare(sound, library, seed, outageHours, hours);
-        var trial = new FaultTrial(library, seed, whole);
+        var trial = new FaultTrial(library, seed, whole, deadByHour);
         int finished = 0;
         FaultRow[] rows = ParallelRuns.Play(
             cases.Count, threads, i => Row(cases[i], snapshots[cases[i].Hour.Seconds], sound, trial), (_, _) => told?.Invoke(++finished, cases.Count), cancel);
@@ -49,6 +49,21 @@ public static class FaultStudy
     {
         ArgumentNullException.ThrowIfNull(farm);
         return farm with { Plan = farm.Plan.Where(p => !IsMishap(p.Value)).ToDictionary(p => p.Key, p => p.Value, StringComparer.Ordinal) };
+    }
+
+    // The clock stops at every hour anyhow.
+    private static double[] PlayByHours(Season whole)
+    {
+        const long hour = (long)UnitConstants.SecondsPerHour;
+        var dead = new double[(whole.LengthSeconds / hour) + 1];
+        for (int h = 1; h < dead.Length; h++)
+        {
+            whole.Advance(h * hour);
+            dead[h] = whole.State.Totals.FishDied;
+        }
+
+        whole.AdvanceToEnd();
+        return dead;
     }
 
     private static bool IsMishap(PlannedEvent planned) => planned is FaultEvent or MainsReturn or MissChores or Overfeed or ChlorinatedTopUp or Pesticide

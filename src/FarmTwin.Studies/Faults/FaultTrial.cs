@@ -15,7 +15,8 @@ namespace FarmTwin.Studies.Faults;
 /// <param name="library">The parameter library.</param>
 /// <param name="seed">Seed of all chance.</param>
 /// <param name="whole">The season without faults, played to its end.</param>
-public sealed class FaultTrial(FarmLibrary library, ulong seed, Season whole)
+/// <param name="deadByHour">Fish dead in it until each hour, [hours + 1].</param>
+public sealed class FaultTrial(FarmLibrary library, ulong seed, Season whole, double[] deadByHour)
 {
     /// <summary>Oxygen at which fish gasp, mg/L: a backup must keep every stocked tank above it.</summary>
     public const double GaspingOxygen = 3;
@@ -83,6 +84,8 @@ public sealed class FaultTrial(FarmLibrary library, ulong seed, Season whole)
     }
 
     /// <summary>Reads the harm of a season as <see cref="Play"/> left it.</summary>
+    /// <param name="season">The season.</param>
+    /// <param name="start">When the fault began, seconds of the season.</param>
     public FaultHarm Read(Season season, long start)
     {
         Fault? fault = season.State.Faults.LastOrDefault(f => f.BeganSeconds >= start);
@@ -95,7 +98,7 @@ public sealed class FaultTrial(FarmLibrary library, ulong seed, Season whole)
         double usualCelsius = Lowest(_usualCelsius, from, hours);
         double lowest = fault is null ? Lowest(new RecordView(season).Hours("oxygen_tanks_mg_per_L"), from, hours) : Least(stocked.Select(b => fault.LowestOxygen[b]));
         double coldest = fault is null ? Lowest(new RecordView(season).Hours("fish_water_C"), from, hours) : Least(stocked.Select(b => fault.LowestCelsius[b]));
-        double died = fault is null ? 0 : stocked.Sum(b => fault.Died[b]);
+        double died = Math.Max(0, season.State.Totals.FishDied - DeadUntil(season.NowSeconds));
         double plants = Math.Max(0, KilledByCold(season, start, season.NowSeconds) - KilledByCold(whole, start, season.NowSeconds)) + (fault?.PlantsAtRisk ?? 0);
         bool gasps = stocked.Length > 0 && lowest < GaspingOxygen && lowest < usualOxygen - NoticeableOxygen;
         bool chills = stocked.Length > 0 && coldest < stops && coldest < usualCelsius - NoticeableKelvin;
@@ -227,6 +230,9 @@ public sealed class FaultTrial(FarmLibrary library, ulong seed, Season whole)
 
         return null;
     }
+
+    // Whole hours; between them what died is a fraction of a fish.
+    private double DeadUntil(long seconds) => deadByHour[Math.Min(deadByHour.Length - 1, seconds / (long)UnitConstants.SecondsPerHour)];
 
     private static double Lowest(double[] hours, int from, int count) => Least(hours.Skip(from).Take(count));
 

@@ -15,7 +15,14 @@ public sealed class FaultStudyTests
 
     // The teaching farm: small, one tank, so that the whole study takes seconds.
     private static readonly FarmDescription Farm =
-        ScenarioReader.Read<FarmDescription>(Path.Combine(ShippedScenarios.Root, "scenarios", "causes", "grown.json")).Value with { LengthDays = 40 };
+        ScenarioReader.Read<FarmDescription>(Path.Combine(ShippedScenarios.Root, "scenarios", "causes", "grown.json")).Value with
+        {
+            LengthDays = 20,
+            People = new Dictionary<string, PersonDescription>
+            {
+                ["grower"] = new() { OnSite = new Dictionary<string, WeeklyHoursDescription> { ["every day"] = new() { FromHour = 6.5, UntilHour = 17.5 } } },
+            },
+        };
 
     private static readonly FaultStudyResult Study = FaultStudy.Play(Farm, ShippedLibrary.Library, 1, OutageHours, threads: 2);
 
@@ -32,6 +39,17 @@ public sealed class FaultStudyTests
         Assert.All(Farm.Basins.Where(b => b.Value.FloatValve), b => Assert.Contains($"float-{b.Key}-open", keys));
         Assert.Contains("heater-air", keys);
         Assert.Equal(keys.Length, keys.Distinct().Count());
+    }
+
+    [Fact]
+    public void Where_nobody_is_described_everything_is_tried_over_a_weekend_too()
+    {
+        FarmDescription alone = FaultStudy.Sound(Farm with { People = new Dictionary<string, PersonDescription>() });
+        var season = new Season(alone, ShippedLibrary.Library, 1);
+        season.AdvanceToEnd();
+        (IReadOnlyList<FaultCase> cases, _) = FaultCases.Of(alone, new WorstHours(season), OutageHours, new Dictionary<string, double>());
+        Assert.All(cases.Where(c => c.UnattendedHours == 0 && c.Key != "mains"), c => Assert.Contains(cases, w => w.Key == $"{c.Key}-weekend" && w.UnattendedHours == FaultCases.WeekendHours));
+        Assert.DoesNotContain(Study.Rows, r => r.Case.UnattendedHours > 0);
     }
 
     [Fact]
