@@ -40,6 +40,8 @@ public static class CommandLine
                 .WithExample("run", "scenarios/first-season.json").WithExample("run", "scenarios/first-season.json", "--days", "90", "--units", "us");
             config.AddCommand<BatchCommand>("batch").WithDescription("Plays several plans again and again, with other weather and other unknowns, and compares them.")
                 .WithExample("batch", "scenarios/two-plans-staggered.json", "scenarios/two-plans-batch.json", "--replicates", "20");
+            config.AddCommand<StudyCommand>("study").WithDescription("Plays a study: a base scenario with values that are varied, and says what moves what.")
+                .WithExample("study", "studies/stocking.json");
             config.AddCommand<CheckCommand>("check")
                 .WithDescription("Reads a scenario and prints its design sheet: each figure with its band, source and verdict. No season is run.")
                 .WithExample("check", "scenarios/first-season.json").WithExample("check", "scenarios/first-season.json", "--resolved");

@@ -19,22 +19,7 @@ public static class BatchFiles
         BatchTables.Weeks(result).Write(folder, "weeks");
         BatchTables.Figures(result).Write(folder, "figures");
         IReadOnlyList<Figure> figures = plots ? ComparisonFigures.Of(result) : [];
-        string drawn = Path.Combine(folder, "plots");
-        if (Directory.Exists(drawn))
-        {
-            Directory.Delete(drawn, recursive: true);
-        }
-
-        if (figures.Count > 0)
-        {
-            Directory.CreateDirectory(drawn);
-            Parallel.ForEach(figures, figure =>
-            {
-                WholeFile.Write(Path.Combine(drawn, figure.Name + ".png"), FigureImage.Png(figure));
-                WholeFile.Write(Path.Combine(drawn, figure.Name + ".svg"), FigureImage.Svg(figure));
-            });
-        }
-
+        FigureFiles.Write(folder, figures);
         WholeFile.Write(Path.Combine(folder, "comparison.html"), ComparisonPage.Of(result, figures, version));
     }
 }

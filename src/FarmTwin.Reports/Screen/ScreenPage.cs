@@ -275,7 +275,7 @@ public sealed class ScreenPage
         int told = 0;
         foreach (string finding in _summary.Findings)
         {
-            List<string> wrapped = Wrap(finding, Width - 2);
+            List<string> wrapped = [.. Wrap(finding, Width - 2)];
             if (_summary.Trials.FirstOrDefault(t => t.Finding == finding) is { } trial)
             {
                 wrapped.AddRange(Wrap(trial.Says, Width - 2));
@@ -337,7 +337,8 @@ public sealed class ScreenPage
 
     private static string Cut(string line) => line.Length <= Width ? line : line[..(Width - 3)] + "...";
 
-    internal static List<string> Wrap(string text, int width)
+    /// <summary>Breaks a text into lines no longer than a width.</summary>
+    public static IReadOnlyList<string> Wrap(string text, int width)
     {
         var lines = new List<string>();
         while (text.Length > width)

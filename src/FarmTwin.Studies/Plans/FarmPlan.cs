@@ -19,12 +19,17 @@ public sealed class FarmPlan
     /// <param name="hash">SHA-256 of what describes it, in hexadecimal digits: a stored result is used again only under the same one.</param>
     /// <param name="library">The parameter library.</param>
     public FarmPlan(string name, FarmDescription farm, string hash, FarmLibrary library)
+        : this(name, farm, hash, library, FarmUnknowns.Of(farm, library))
+    {
+    }
+
+    private FarmPlan(string name, FarmDescription farm, string hash, FarmLibrary library, IReadOnlyList<Unknown> unknowns)
     {
         Name = name;
         Farm = farm;
         Hash = hash;
         _library = library;
-        Unknowns = FarmUnknowns.Of(farm, library);
+        Unknowns = unknowns;
     }
 
     /// <summary>The name.</summary>
@@ -39,16 +44,22 @@ public sealed class FarmPlan
     /// <summary>What nobody knows of it beforehand.</summary>
     public IReadOnlyList<Unknown> Unknowns { get; }
 
-    /// <summary>The plan of a scenario, named by its file.</summary>
-    public static FarmPlan Of(Scenario<FarmDescription> scenario, FarmLibrary library)
+    /// <summary>The plan of a scenario.</summary>
+    /// <param name="scenario">The scenario.</param>
+    /// <param name="library">The parameter library.</param>
+    /// <param name="name">What it is called; by its file when left out.</param>
+    public static FarmPlan Of(Scenario<FarmDescription> scenario, FarmLibrary library, string? name = null)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         string weather = scenario.Value.Site.WeatherFile?.Year?.Sha256 is { } sha ? $"+{sha}" : string.Empty;
-        return new FarmPlan(Path.GetFileNameWithoutExtension(scenario.Files[0]), scenario.Value, scenario.Hash + weather, library);
+        return new FarmPlan(name ?? Path.GetFileNameWithoutExtension(scenario.Files[0]), scenario.Value, scenario.Hash + weather, library);
     }
 
     /// <summary>A copy in which the farm differs; <paramref name="mark"/> says how, in its name and hash.</summary>
     public FarmPlan With(string mark, FarmDescription farm) => new($"{Name} {mark}", farm, $"{Hash}/{mark}", _library);
+
+    /// <summary>The same plan as if all but the weather were known: every unknown at its middle.</summary>
+    public FarmPlan WithWeatherAlone() => new($"{Name} (weather alone)", Farm, $"{Hash}/weather alone", _library, []);
 
     /// <summary>The same plan over another length, days, from 1.</summary>
     public FarmPlan Over(double days) => new(Name, Farm with { LengthDays = days }, $"{Hash}/{days:0} days", _library);
