@@ -63,8 +63,7 @@ public sealed class FaultsCommand(CommandOutput output) : Command<FaultsSettings
         FaultStudyResult study;
         try
         {
-            study = FaultStudy.Play(scenario.Value, ShippedLibrary.Library, (ulong)(settings.Seed ?? scenario.Value.Seed), settings.OutageHours,
-                settings.Threads ?? Environment.ProcessorCount, null, cancellationToken);
+            study = Play(scenario.Value, settings, cancellationToken);
         }
         catch (DescriptionException e)
         {
@@ -85,5 +84,23 @@ public sealed class FaultsCommand(CommandOutput output) : Command<FaultsSettings
         }
 
         return CommandLine.Done;
+    }
+
+    private FaultStudyResult Play(FarmDescription farm, FaultsSettings settings, CancellationToken cancellationToken)
+    {
+        if (!output.IsInteractive || settings.Json)
+        {
+            return Study(null);
+        }
+
+        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(output.Error) });
+        return console.Progress().AutoClear(true).Start(progress =>
+        {
+            ProgressTask task = progress.AddTask("faults");
+            return Study((done, all) => (task.MaxValue, task.Value) = (all, done));
+        });
+
+        FaultStudyResult Study(Action<int, int>? told) => FaultStudy.Play(
+            farm, ShippedLibrary.Library, (ulong)(settings.Seed ?? farm.Seed), settings.OutageHours, settings.Threads ?? Environment.ProcessorCount, told, cancellationToken);
     }
 }

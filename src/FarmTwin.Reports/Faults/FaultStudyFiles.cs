@@ -1,3 +1,4 @@
+using FarmTwin.Reports.Plots;
 using FarmTwin.Studies.Faults;
 
 namespace FarmTwin.Reports.Faults;
@@ -5,7 +6,7 @@ namespace FarmTwin.Reports.Faults;
 /// <summary>Writes the files of a study of faults.</summary>
 public static class FaultStudyFiles
 {
-    /// <summary>Writes faults.csv, faults.json and faults.html into a folder, which is made if need be.</summary>
+    /// <summary>Writes faults.csv, faults.json, faults.html and the figure into a folder, which is made if need be.</summary>
     /// <exception cref="IOException">The folder or a file cannot be written.</exception>
     public static void Write(string folder, FaultStudyResult study)
     {
@@ -14,5 +15,20 @@ public static class FaultStudyFiles
         File.WriteAllText(Path.Combine(folder, "faults.csv"), FaultStudyTable.Of(study));
         File.WriteAllText(Path.Combine(folder, "faults.json"), FaultStudyJson.Write(study));
         File.WriteAllText(Path.Combine(folder, "faults.html"), FaultStudyHtml.Of(study));
+        string plots = Path.Combine(folder, "plots");
+        if (FaultStudyFigure.Of(study) is { } figure)
+        {
+            Directory.CreateDirectory(plots);
+            File.WriteAllBytes(Path.Combine(plots, figure.Name + ".png"), FigureImage.Png(figure));
+            File.WriteAllText(Path.Combine(plots, figure.Name + ".svg"), FigureImage.Svg(figure));
+        }
+        else
+        {
+            // What an earlier study left must not be taken for this one's.
+            foreach (string old in new[] { "oxygen.png", "oxygen.svg" }.Select(n => Path.Combine(plots, n)).Where(File.Exists))
+            {
+                File.Delete(old);
+            }
+        }
     }
 }

@@ -27,8 +27,13 @@ public static class FaultStudyHtml
         }
 
         first.Table(table);
+        if (FaultStudyFigure.Of(study) is { } figure)
+        {
+            first.Figure(HtmlFigure.Of(figure));
+        }
+
         HtmlSection each = page.Section("Fault by fault", newPage: true);
-        foreach (FaultRow row in harmful)
+        foreach ((FaultRow row, FaultRow[] likewise) in FaultStudyPage.Grouped(harmful))
         {
             HtmlSection one = each.Section(FaultStudyPage.Named(row));
             one.Paragraph(FormattableString.Invariant($"On {FaultWords.When(study, row)}, {row.Case.Hour.Why}."));
@@ -37,6 +42,7 @@ public static class FaultStudyHtml
             one.Paragraph(FaultWords.Ran(row));
             one.Paragraph(FaultWords.Loss(study, row));
             IReadOnlyList<string> backups = FaultWords.Backups(row);
+            one.Paragraph(FaultStudyPage.Likewise(likewise));
             if (backups.Count > 0)
             {
                 one.Paragraph(Inline.Strong("Smallest backup of each kind that saves it"));

@@ -21,7 +21,7 @@ public static class FaultStudyPage
         WrappedText.Add(lines, People(study), 0);
         lines.Add(new string('-', ScreenPage.Width));
         int number = 1;
-        foreach (FaultRow row in study.Rows.Where(r => r.Harm.IsHarm))
+        foreach ((FaultRow row, FaultRow[] likewise) in Grouped([.. study.Rows.Where(r => r.Harm.IsHarm)]))
         {
             WrappedText.Add(lines, $"{number++,2}. {Named(row)}, {FaultWords.When(study, row)}, {row.Case.Hour.Why}", 0, Indent);
             WrappedText.Add(lines, FaultWords.Harm(row), Indent);
@@ -35,6 +35,11 @@ public static class FaultStudyPage
             foreach (string backup in FaultWords.Backups(row))
             {
                 WrappedText.Add(lines, $"Saved by: {backup}".Replace("Saved by: No ", "No ", StringComparison.Ordinal), Indent);
+            }
+
+            if (likewise.Length > 0)
+            {
+                WrappedText.Add(lines, Likewise(likewise), Indent);
             }
         }
 
@@ -77,6 +82,15 @@ public static class FaultStudyPage
         var named = rows.Select(Named).ToHashSet(StringComparer.Ordinal);
         return [.. rows.Where(r => r.Case.UnattendedHours == 0 || !named.Contains($"{r.Case.Part}: {r.Case.What.Split(", and nobody")[0]}")).Select(Named).Order(StringComparer.Ordinal)];
     }
+
+    /// <summary>Faults that harm plants alone and are of one sort stand together: the worst in full, the others by name.</summary>
+    internal static IEnumerable<(FaultRow Row, FaultRow[] Likewise)> Grouped(FaultRow[] harmful) => harmful
+        .GroupBy(r => r.Harm.HarmsFish ? r.Case.Key : $"{r.Case.Fault.GetType().Name} {r.Case.UnattendedHours}", StringComparer.Ordinal)
+        .Select(g => (g.First(), g.Skip(1).ToArray()));
+
+    /// <summary>The others of a group; empty where there are none.</summary>
+    internal static string Likewise(FaultRow[] likewise) => likewise.Length == 0 ? string.Empty
+        : $"Likewise: {string.Join("; ", likewise.Select(r => FormattableString.Invariant($"{r.Case.Part} ({r.Harm.PlantsHarmed:0} plants)")))}.";
 
     /// <summary>What breaks, with its part.</summary>
     internal static string Named(FaultRow row) => $"{row.Case.Part}: {row.Case.What}";

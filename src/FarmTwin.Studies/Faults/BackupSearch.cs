@@ -28,6 +28,9 @@ public sealed class BackupSearch(FarmDescription farm, FaultTrial trial)
     private static readonly BatteryAir Lead = new() { Basins = [], AirShare = 1, PowerWatts = 1, BatteryWattHours = 1 };
     private const string Name = "tried";
 
+    /// <summary>What battery air is called.</summary>
+    public const string BatteryAirKind = "battery air";
+
     /// <summary>The backups that are of use against a fault.</summary>
     /// <param name="one">The case.</param>
     /// <param name="snapshot">The season without faults at its hour.</param>
@@ -75,20 +78,29 @@ public sealed class BackupSearch(FarmDescription farm, FaultTrial trial)
     private bool SavesFish(FaultCase one, SeasonSnapshot snapshot, BackupDescription backup) =>
         !trial.Read(trial.Play(one, snapshot, With(backup)), snapshot.TimeSeconds).HarmsFish;
 
+    /// <summary>Oxygen through a fault with battery air of the size that was found.</summary>
+    public OxygenTrace? TraceWith(FaultCase one, SeasonSnapshot snapshot, BackupOption battery)
+    {
+        string[] tanks = Tanks();
+        double share = battery.Size / tanks.Sum(t => BlowerLoad.WattsOf(farm, t));
+        BatteryAir chosen = Air(tanks, share, PlentyHours, one.Fault is BlowerFails) with { BatteryWattHours = battery.Stored };
+        return trial.Trace(trial.Play(one, snapshot, With(chosen)), snapshot);
+    }
+
     private BackupOption Battery(FaultCase one, SeasonSnapshot snapshot, double hours, bool pressureSwitch)
     {
         string[] tanks = Tanks();
         int share = Smallest((int)Math.Round(1 / AirStep), s => SavesFish(one, snapshot, Air(tanks, s * AirStep, PlentyHours, pressureSwitch)));
         if (share == 0)
         {
-            return None("battery air", "no battery air pump saves it, not even one that gives all of the tanks' normal air");
+            return None(BatteryAirKind, "no battery air pump saves it, not even one that gives all of the tanks' normal air");
         }
 
         int lasts = Smallest((int)Math.Ceiling((hours + HourStep) / HourStep), h => SavesFish(one, snapshot, Air(tanks, share * AirStep, h * HourStep, pressureSwitch)));
         lasts = lasts == 0 ? (int)Math.Ceiling((hours + HourStep) / HourStep) : lasts;
         BatteryAir chosen = Air(tanks, share * AirStep, lasts * HourStep, pressureSwitch);
         string when = pressureSwitch ? ", that a pressure switch starts," : string.Empty;
-        return new BackupOption("battery air", true, chosen.PowerWatts, "W", chosen.BatteryWattHours, "Wh", string.Create(CultureInfo.InvariantCulture,
+        return new BackupOption(BatteryAirKind, true, chosen.PowerWatts, "W", chosen.BatteryWattHours, "Wh", string.Create(CultureInfo.InvariantCulture,
             $"{Another()}an air pump of {chosen.PowerWatts:0} W on a battery{when} with {share * AirStep:0%} of the tanks' normal air for {lasts * HourStep:0.#} h: {chosen.BatteryWattHours:0} Wh as labelled (a lead battery, half of it usable)"));
     }
 

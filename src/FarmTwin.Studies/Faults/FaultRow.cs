@@ -7,14 +7,21 @@ namespace FarmTwin.Studies.Faults;
 /// <param name="Ran">Backups of the scenario that ran.</param>
 /// <param name="Loss">What it cost until the end of the season.</param>
 /// <param name="Backups">Backups tried against it, each at its smallest size; none where nothing was harmed or none is of use.</param>
+/// <param name="Oxygen">Lowest oxygen of the stocked tanks by the minute; null where it stays above 4 mg/L.</param>
+/// <param name="OxygenWithBackup">The same with the first backup that saves it; null where none was found or it is not traced.</param>
 /// <param name="WorstClosure">Largest closure error of any ledger after it.</param>
 public sealed record FaultRow(
-    FaultCase Case, FaultHarm Harm, FaultAlarm? Alarm, IReadOnlyList<BackupRun> Ran, FaultLoss Loss, IReadOnlyList<BackupOption> Backups, double WorstClosure)
+    FaultCase Case, FaultHarm Harm, FaultAlarm? Alarm, IReadOnlyList<BackupRun> Ran, FaultLoss Loss, IReadOnlyList<BackupOption> Backups, OxygenTrace? Oxygen, OxygenTrace? OxygenWithBackup, double WorstClosure)
 {
     /// <summary>The order of a table: fish lost, then the minutes until fish gasp, then plants, then money.</summary>
     public (double Fish, double Soonness, double Plants, double Money) Severity =>
         (Math.Round(Harm.FishDied), Harm.IsHarm ? -(Harm.MinutesTo3MgPerL ?? Harm.MinutesToChill ?? double.MaxValue) : double.NegativeInfinity, Math.Round(Harm.PlantsHarmed), Loss.Money ?? 0);
 }
+
+/// <summary>Oxygen of the worst stocked tank from the beginning of a fault.</summary>
+/// <param name="Minutes">Minutes since it began, [n].</param>
+/// <param name="MgPerL">Lowest oxygen of the stocked tanks, mg/L, [n].</param>
+public sealed record OxygenTrace(double[] Minutes, double[] MgPerL);
 
 /// <summary>What the faults of a farm came to.</summary>
 /// <param name="Title">The farm.</param>

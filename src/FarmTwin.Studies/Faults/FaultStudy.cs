@@ -101,11 +101,14 @@ public static class FaultStudy
         FaultHarm harm = trial.Read(season, start);
         FaultAlarm? alarm = trial.FirstAlarm(season, start);
         double lasted = (harm.MinutesToMended ?? (season.NowSeconds - start) / (double)UnitConstants.SecondsPerMinute) / UnitConstants.SecondsPerMinute;
-        IReadOnlyList<BackupOption> backups = harm.IsHarm ? new BackupSearch(farm, trial).Find(one, snapshot, lasted, harm.HarmsFish) : [];
+        var search = new BackupSearch(farm, trial);
+        IReadOnlyList<BackupOption> backups = harm.IsHarm ? search.Find(one, snapshot, lasted, harm.HarmsFish) : [];
+        OxygenTrace? oxygen = harm.MinutesTo4MgPerL is null ? null : trial.Trace(season, snapshot);
+        OxygenTrace? saved = backups.FirstOrDefault(b => b.Saves && b.Kind == BackupSearch.BatteryAirKind) is { } battery ? search.TraceWith(one, snapshot, battery) : null;
         IReadOnlyList<BackupRun> ran = FaultTrial.BackupsThatRan(season, start);
         season.AdvanceToEnd();
         double[] stocks = season.ClosingStocks();
         double closure = Enumerable.Range(0, stocks.Length).Max(l => season.State.Books[l].ClosureError(stocks[l]));
-        return new FaultRow(one, harm, alarm, ran, trial.Loss(season), backups, closure);
+        return new FaultRow(one, harm, alarm, ran, trial.Loss(season), backups, oxygen, saved, closure);
     }
 }

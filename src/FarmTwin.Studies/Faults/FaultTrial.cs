@@ -7,6 +7,7 @@ using FarmTwin.Farm.Library;
 using FarmTwin.Farm.Operations;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Summaries;
+using FarmTwin.Farm.Water;
 
 namespace FarmTwin.Studies.Faults;
 
@@ -120,6 +121,45 @@ public sealed class FaultTrial(FarmLibrary library, ulong seed, Season whole, do
             MinutesToMended = fault is null || fault.MendedSeconds < 0 ? null : Minutes(fault.MendedSeconds - start),
             HarmsFish = died >= HalfAFish || gasps || chills,
         };
+    }
+
+    /// <summary>Oxygen of the worst stocked tank through a fault, by the rows of its trace.</summary>
+    /// <param name="season">The season after the fault.</param>
+    /// <param name="snapshot">The season before it.</param>
+    public OxygenTrace? Trace(Season season, SeasonSnapshot snapshot)
+    {
+        long start = snapshot.TimeSeconds;
+        Fault? fault = season.State.Faults.LastOrDefault(f => f.BeganSeconds >= start);
+        if (fault is null)
+        {
+            return null;
+        }
+
+        Recorder rows = season.Record.Faults.Rows;
+        int[] stocked = [.. Enumerable.Range(0, season.Parts.Basins.Length).Where(b => season.Parts.Basins[b].Use == BasinUse.FishTank && fault.BiomassGrams[b] > 0)];
+        int[] columns = [.. stocked.Select(b => rows.ColumnIndex($"oxygen_{season.Parts.BasinNames[b]}_mg_per_L"))];
+        Season before = Branch(snapshot, season.Parts.Farm);
+        List<double> minutes = [0];
+        List<double> lowest = [Least(stocked.Select(b => before.State.Basins.MilligramsPerLitre(b, Substance.Oxygen)))];
+        for (int row = 0; row < rows.RowCount; row++)
+        {
+            ReadOnlySpan<double> values = rows.Row(row);
+            if (values[0] <= start)
+            {
+                continue;
+            }
+
+            double least = double.PositiveInfinity;
+            foreach (int column in columns)
+            {
+                least = Math.Min(least, values[column]);
+            }
+
+            minutes.Add((values[0] - start) / UnitConstants.SecondsPerMinute);
+            lowest.Add(least);
+        }
+
+        return columns.Length == 0 ? null : new OxygenTrace([.. minutes], [.. lowest]);
     }
 
     /// <summary>The first true alarm of a branch that the season without the fault did not raise.</summary>
