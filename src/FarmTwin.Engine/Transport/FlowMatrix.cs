@@ -1,3 +1,6 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+
 namespace FarmTwin.Engine.Transport;
 
 /// <summary>What all substances of a step share: V₁/dt + Q_out on the diagonal, −Q between the nodes. Solves one substance at a time.</summary>
@@ -67,9 +70,13 @@ public sealed class FlowMatrix
         Substitute(entries, rightSide, solution);
     }
 
-    // A pivot serves all rows below it and the back substitution: it is inverted once, since dividing costs ten times a product.
-    private void Eliminate(double[] entries, double[] rightSide)
+    // A pivot serves all rows below it and the back substitution: it is inverted once, since dividing costs ten times a product. The
+    // slots of a plan lie within its arrays by construction, so that nothing need be looked up twice.
+    private void Eliminate(double[] entriesOfAll, double[] rightOfAll)
     {
+        ref double entries = ref MemoryMarshal.GetArrayDataReference(entriesOfAll);
+        ref double rightSide = ref MemoryMarshal.GetArrayDataReference(rightOfAll);
+        ref double inverses = ref MemoryMarshal.GetArrayDataReference(_inverse);
         ReadOnlySpan<EliminationStep> steps = _plan.Steps;
         ReadOnlySpan<EntryUpdate> updates = _plan.Updates;
         int[] order = _plan.Order;
@@ -79,40 +86,42 @@ public sealed class FlowMatrix
         for (int position = 0; position < order.Length; position++)
         {
             int pivot = order[position];
-            double inverse = 1 / entries[diagonal[pivot]];
-            double rightOfPivot = rightSide[pivot];
-            _inverse[pivot] = inverse;
+            double inverse = 1 / Unsafe.Add(ref entries, diagonal[pivot]);
+            double rightOfPivot = Unsafe.Add(ref rightSide, pivot);
+            Unsafe.Add(ref inverses, pivot) = inverse;
             int end = ends[position];
             foreach (ref readonly EliminationStep step in steps[next..end])
             {
-                double factor = entries[step.Slot] * inverse;
-                foreach (EntryUpdate update in updates[step.FirstUpdate..step.EndUpdate])
+                double factor = Unsafe.Add(ref entries, step.Slot) * inverse;
+                foreach (ref readonly EntryUpdate update in updates[step.FirstUpdate..step.EndUpdate])
                 {
-                    entries[update.Target] -= factor * entries[update.PivotEntry];
+                    Unsafe.Add(ref entries, update.Target) -= factor * Unsafe.Add(ref entries, update.PivotEntry);
                 }
 
-                rightSide[step.Row] -= factor * rightOfPivot;
+                Unsafe.Add(ref rightSide, step.Row) -= factor * rightOfPivot;
             }
 
             next = end;
         }
     }
 
-    private void Substitute(double[] entries, double[] rightSide, Span<double> solution)
+    private void Substitute(double[] entriesOfAll, double[] rightOfAll, Span<double> solution)
     {
+        ref double entries = ref MemoryMarshal.GetArrayDataReference(entriesOfAll);
+        ref double rightSide = ref MemoryMarshal.GetArrayDataReference(rightOfAll);
         int[] order = _plan.Order;
         for (int position = order.Length - 1; position >= 0; position--)
         {
             int node = order[position];
-            double value = rightSide[node];
-            foreach (BackSubstitution column in _back[position])
+            double value = Unsafe.Add(ref rightSide, node);
+            foreach (ref readonly BackSubstitution column in _back[position].AsSpan())
             {
                 // The right side of a row is done with once its value is known.
-                value -= entries[column.Slot] * rightSide[column.Node];
+                value -= Unsafe.Add(ref entries, column.Slot) * Unsafe.Add(ref rightSide, column.Node);
             }
 
             value *= _inverse[node];
-            rightSide[node] = value;
+            Unsafe.Add(ref rightSide, node) = value;
             solution[node] = value;
         }
     }

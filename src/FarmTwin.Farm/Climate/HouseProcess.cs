@@ -1,4 +1,6 @@
+using System.Runtime.Intrinsics;
 using FarmTwin.Engine.Chance;
+using FarmTwin.Engine.Transport;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Equipment;
 using FarmTwin.Farm.Ledgers;
@@ -24,6 +26,12 @@ public sealed class HouseProcess
     private readonly NurseryLamps _nurseryLamps;
     private readonly PumpsAndBlowers _motors;
     private readonly double[] _gainWatts;
+    private readonly double[] _water;
+    private readonly double[] _activity;
+    private readonly double[] _evaporation;
+    private readonly double[] _slope;
+    private readonly double[] _sensible;
+    private readonly double[] _latent;
     private double _airFuelUnits;
     private HouseAir _air;
 
@@ -42,7 +50,14 @@ public sealed class HouseProcess
         _lamps = new CropLamps(farm);
         _nurseryLamps = new NurseryLamps(farm);
         _motors = new PumpsAndBlowers(farm);
-        _gainWatts = new double[farm.Parts.Basins.Length];
+        int basins = farm.Parts.Basins.Length;
+        _gainWatts = new double[basins];
+        _water = Fours.Zeros(basins);
+        _activity = Fours.Zeros(basins);
+        _evaporation = Fours.Zeros(basins);
+        _slope = Fours.Zeros(basins);
+        _sensible = Fours.Zeros(basins);
+        _latent = Fours.Zeros(basins);
     }
 
     /// <summary>The season's weather.</summary>
@@ -99,6 +114,7 @@ public sealed class HouseProcess
         double weighted = 0;
         double evaporation = 0;
         double insideWatts = _cover.SolarTransmission * (1 - state.ShadeShare) * weather.RadiationWattsPerSquareMetre;
+        FindSurfaces(state);
         for (int b = 0; b < parts.Basins.Length; b++)
         {
             (double sensible, double vapour) = AddSurface(b, state);
@@ -237,12 +253,35 @@ public sealed class HouseProcess
         }
     }
 
+    // What a square metre of each basin would give to the air, were it open.
+    private void FindSurfaces(HouseState state)
+    {
+        Basins basins = _farm.State.Basins;
+        double bubbled = _farm.Parts.Practice.BubblingEvaporation;
+        for (int b = 0; b < basins.Count; b++)
+        {
+            bool bubbling = _farm.Parts.Basins[b].AirLitresPerMinute > 0 && basins.AirShare[b] * _farm.Running.Air[b] > 0;
+            _water[b] = basins.Celsius[b];
+            _activity[b] = bubbling ? bubbled : 1;
+        }
+
+        for (int first = 0; first < _water.Length; first += Fours.Width)
+        {
+            SurfaceLanes surface = WaterSurface.At(
+                Vector256.Create(_water, first), state.AirCelsius, state.VapourPressureKilopascal, _pressure,
+                Vector256.Create(_activity, first), state.AirCelsius);
+            surface.Evaporation.CopyTo(_evaporation, first);
+            surface.Slope.CopyTo(_slope, first);
+            surface.Latent.CopyTo(_latent, first);
+            (surface.Convective + surface.Radiative).CopyTo(_sensible, first);
+        }
+    }
+
     // Open surface of a basin: heat by its linearization about the present temperature, and evaporation.
     private (double Sensible, double Vapour) AddSurface(int b, HouseState state)
     {
-        FarmParts parts = _farm.Parts;
-        Basins basins = _farm.State.Basins;
-        if (basins.Litres[b] <= 0)
+        double wall = _farm.Parts.Basins[b].WallWattsPerKelvin;
+        if (_farm.State.Basins.Litres[b] <= 0)
         {
             return (0, 0);
         }
@@ -250,23 +289,16 @@ public sealed class HouseProcess
         double open = _farm.OpenSquareMetres(b);
         if (open <= 0)
         {
-            return (parts.Basins[b].WallWattsPerKelvin, 0);
+            return (wall, 0);
         }
 
-        bool bubbling = parts.Basins[b].AirLitresPerMinute > 0 && basins.AirShare[b] * _farm.Running.Air[b] > 0;
-        double water = basins.Celsius[b];
-        SurfaceExchange surface = WaterSurface.At(
-            water,
-            state.AirCelsius,
-            state.VapourPressureKilopascal,
-            _pressure,
-            bubbling ? parts.Practice.BubblingEvaporation : 1);
-        _farm.Step.HeatWatts[b] -= open * (surface.LossWattsPerSquareMetre - (surface.SlopeWattsPerSquareMetreKelvin * water));
-        _farm.Step.HeatWattsPerKelvin[b] += open * surface.SlopeWattsPerSquareMetreKelvin;
-        double vapour = open * Math.Max(0, surface.EvaporationKilogramsPerSquareMetreHour);
+        double water = _water[b];
+        _farm.Step.HeatWatts[b] -= open * (_latent[b] + _sensible[b] - (_slope[b] * water));
+        _farm.Step.HeatWattsPerKelvin[b] += open * _slope[b];
+        double vapour = open * Math.Max(0, _evaporation[b]);
         _farm.Step.VapourLitresPerHour[b] += vapour;
         double difference = water - state.AirCelsius;
-        double film = Math.Abs(difference) > 0.2 ? surface.SensibleWattsPerSquareMetre / difference : surface.SlopeWattsPerSquareMetreKelvin / 2;
-        return ((open * Math.Max(0, film)) + parts.Basins[b].WallWattsPerKelvin, vapour);
+        double film = Math.Abs(difference) > 0.2 ? _sensible[b] / difference : _slope[b] / 2;
+        return ((open * Math.Max(0, film)) + wall, vapour);
     }
 }

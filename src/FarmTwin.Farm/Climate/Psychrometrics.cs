@@ -1,3 +1,6 @@
+using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
+
 namespace FarmTwin.Farm.Climate;
 
 /// <summary>Moist air: saturation, humidity ratio, enthalpy, density, dew point, wet bulb.</summary>
@@ -31,6 +34,10 @@ public static class Psychrometrics
     public static double SaturationPressureKilopascal(double celsius) =>
         TetensPressure * Math.Exp(TetensSlope * celsius / (celsius + TetensOffset));
 
+    /// <summary>The same at four temperatures.</summary>
+    internal static Vector256<double> SaturationPressureKilopascal(Vector256<double> celsius) =>
+        TetensPressure * FourFunctions.Exp(TetensSlope * celsius / (celsius + Vector256.Create(TetensOffset)));
+
     /// <summary>Slope of the saturation pressure at a temperature, kPa/K (FAO-56 Eq 13).</summary>
     /// <param name="celsius">Temperature, °C.</param>
     public static double Slope(double celsius) =>
@@ -42,6 +49,13 @@ public static class Psychrometrics
     public static double Slope(double celsius, double saturationKilopascal)
     {
         double shifted = celsius + TetensOffset;
+        return TetensSlope * TetensOffset * saturationKilopascal / (shifted * shifted);
+    }
+
+    /// <summary>The same at four temperatures.</summary>
+    internal static Vector256<double> Slope(Vector256<double> celsius, Vector256<double> saturationKilopascal)
+    {
+        Vector256<double> shifted = celsius + Vector256.Create(TetensOffset);
         return TetensSlope * TetensOffset * saturationKilopascal / (shifted * shifted);
     }
 
@@ -83,6 +97,9 @@ public static class Psychrometrics
     /// <summary>Latent heat of vaporisation, MJ/kg (Harrison 1963, as in FAO-56).</summary>
     /// <param name="celsius">Temperature of the water, °C.</param>
     public static double LatentHeatMegajoulesPerKilogram(double celsius) => 2.501 - (0.002361 * celsius);
+
+    /// <summary>The same at four temperatures.</summary>
+    internal static Vector256<double> LatentHeatMegajoulesPerKilogram(Vector256<double> celsius) => Vector256.Create(2.501) - (0.002361 * celsius);
 
     /// <summary>Dew point, °C (Tetens inverted).</summary>
     /// <param name="vapourPressureKilopascal">Vapour pressure, kPa, above 0.</param>

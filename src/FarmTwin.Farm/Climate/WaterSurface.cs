@@ -1,3 +1,6 @@
+using System.Runtime.Intrinsics;
+using FarmTwin.Engine.Transport;
+
 namespace FarmTwin.Farm.Climate;
 
 /// <summary>Evaporation and heat loss of an open, undisturbed water surface indoors.</summary>
@@ -42,59 +45,69 @@ public static class WaterSurface
     public static SurfaceExchange At(double waterCelsius, double airCelsius, double vapourPressureKilopascal,
         double pressureKilopascal, double activityFactor, double surroundingsCelsius)
     {
-        double saturation = Psychrometrics.SaturationPressureKilopascal(waterCelsius);
-        double saturationSlope = Psychrometrics.Slope(waterCelsius, saturation);
-        double waterKelvin = waterCelsius + UnitConstants.ZeroCelsiusInKelvin;
-        double densityAtWater = Psychrometrics.DryAirDensity(waterCelsius, saturation, pressureKilopascal);
-        double densityOfRoom = Psychrometrics.DryAirDensity(airCelsius, vapourPressureKilopascal, pressureKilopascal);
+        SurfaceLanes same = At(
+            Vector256.Create(waterCelsius), airCelsius, vapourPressureKilopascal, pressureKilopascal, Vector256.Create(activityFactor),
+            surroundingsCelsius);
+        return new SurfaceExchange(
+            same.Evaporation.ToScalar(),
+            (same.Latent + same.Convective + same.Radiative).ToScalar(),
+            same.Slope.ToScalar(),
+            same.Latent.ToScalar(),
+            same.Convective.ToScalar(),
+            same.Radiative.ToScalar());
+    }
+
+    /// <summary>The same of four waters under one air.</summary>
+    internal static SurfaceLanes At(Vector256<double> waterCelsius, double airCelsius, double vapourPressureKilopascal,
+        double pressureKilopascal, Vector256<double> activityFactor, double surroundingsCelsius)
+    {
+        Vector256<double> one = Vector256<double>.One;
+        Vector256<double> zero = Vector256<double>.Zero;
+        Vector256<double> pressure = Vector256.Create(pressureKilopascal);
+        Vector256<double> vapour = Vector256.Create(vapourPressureKilopascal);
+        Vector256<double> saturation = Psychrometrics.SaturationPressureKilopascal(waterCelsius);
+        Vector256<double> saturationSlope = Psychrometrics.Slope(waterCelsius, saturation);
+        Vector256<double> waterKelvin = waterCelsius + Vector256.Create(UnitConstants.ZeroCelsiusInKelvin);
+        Vector256<double> densityAtWater = (pressure - saturation) / (DryAirGasConstant * waterKelvin);
+        Vector256<double> densityOfRoom = Vector256.Create(
+            Psychrometrics.DryAirDensity(airCelsius, vapourPressureKilopascal, pressureKilopascal));
 
         // Transfer per kPa, so that convection by the Bowen ratio has a limit where the two vapour pressures meet:
         // W_w - W_r = 0.622 P (p_w - p_r) / ((P - p_w)(P - p_r)) exactly.
-        double transfer = DiffusionPerKilopascal;
-        double transferSlope = 0;
-        double buoyancy = densityOfRoom - densityAtWater;
-        if (buoyancy > 0 && saturation > vapourPressureKilopascal)
-        {
-            double natural = NaturalConvection * Psychrometrics.WaterToAirMassRatio * pressureKilopascal * densityAtWater
-                * Math.Cbrt(buoyancy)
-                / ((pressureKilopascal - saturation) * (pressureKilopascal - vapourPressureKilopascal));
-            if (natural > transfer)
-            {
-                double densitySlope = (-saturationSlope / (DryAirGasConstant * waterKelvin)) - (densityAtWater / waterKelvin);
-                transfer = natural;
-                transferSlope = natural * ((densitySlope / densityAtWater) - (densitySlope / (3 * buoyancy))
-                    + (saturationSlope / (pressureKilopascal - saturation)));
-            }
-        }
+        Vector256<double> buoyancy = densityOfRoom - densityAtWater;
+        Vector256<double> rises = Vector256.GreaterThan(buoyancy, zero) & Vector256.GreaterThan(saturation, vapour);
+        Vector256<double> light = Vector256.ConditionalSelect(rises, buoyancy, one);
+        Vector256<double> cubeRoot = FourFunctions.Exp(FourFunctions.Log(light) / 3);
+        Vector256<double> natural = NaturalConvection * Psychrometrics.WaterToAirMassRatio * pressure * densityAtWater * cubeRoot
+            / ((pressure - saturation) * (pressure - vapour));
+        Vector256<double> isNatural = rises & Vector256.GreaterThan(natural, Vector256.Create(DiffusionPerKilopascal));
+        Vector256<double> densitySlope = -((saturationSlope / (DryAirGasConstant * waterKelvin)) + (densityAtWater / waterKelvin));
+        Vector256<double> naturalSlope = natural * ((densitySlope / densityAtWater) - (densitySlope / (3 * light))
+            + (saturationSlope / (pressure - saturation)));
+        Vector256<double> transfer = activityFactor
+            * Vector256.ConditionalSelect(isNatural, natural, Vector256.Create(DiffusionPerKilopascal));
+        Vector256<double> transferSlope = activityFactor * (isNatural & naturalSlope);
 
-        transfer *= activityFactor;
-        transferSlope *= activityFactor;
-        double latentHeat = WattsPerMegajouleHour * Psychrometrics.LatentHeatMegajoulesPerKilogram(waterCelsius);
-        double latentHeatSlope = WattsPerMegajouleHour * LatentHeatSlope;
-        double deficit = saturation - vapourPressureKilopascal;
-        double evaporation = 0;
-        double latentSlope = 0;
-        if (deficit > 0)
-        {
-            evaporation = transfer * deficit;
-            latentSlope = (latentHeat * ((transferSlope * deficit) + (transfer * saturationSlope)))
-                + (latentHeatSlope * evaporation);
-        }
+        Vector256<double> latentHeat = WattsPerMegajouleHour * Psychrometrics.LatentHeatMegajoulesPerKilogram(waterCelsius);
+        const double latentHeatSlope = WattsPerMegajouleHour * LatentHeatSlope;
+        Vector256<double> deficit = saturation - vapour;
+        Vector256<double> evaporates = Vector256.GreaterThan(deficit, zero);
+        Vector256<double> evaporation = evaporates & (transfer * deficit);
+        Vector256<double> latentSlope = evaporates & ((latentHeat * ((transferSlope * deficit) + (transfer * saturationSlope)))
+            + (latentHeatSlope * evaporation));
 
         double bowen = BowenKilopascalPerKelvin * pressureKilopascal / 100;
-        double difference = waterCelsius - airCelsius;
-        double convective = latentHeat * transfer * bowen * difference;
-        double convectiveSlope = bowen
+        Vector256<double> difference = waterCelsius - Vector256.Create(airCelsius);
+        Vector256<double> convective = latentHeat * transfer * bowen * difference;
+        Vector256<double> convectiveSlope = bowen
             * ((latentHeat * transfer) + (difference * ((latentHeat * transferSlope) + (latentHeatSlope * transfer))));
 
         double surroundingsKelvin = surroundingsCelsius + UnitConstants.ZeroCelsiusInKelvin;
-        double waterCubed = waterKelvin * waterKelvin * waterKelvin;
-        double radiative = WaterEmissivity * StefanBoltzmann * ((waterCubed * waterKelvin)
-            - (surroundingsKelvin * surroundingsKelvin * surroundingsKelvin * surroundingsKelvin));
-        double radiativeSlope = 4 * WaterEmissivity * StefanBoltzmann * waterCubed;
-
-        double latent = latentHeat * evaporation;
-        return new SurfaceExchange(evaporation, latent + convective + radiative,
-            latentSlope + convectiveSlope + radiativeSlope, latent, convective, radiative);
+        Vector256<double> waterCubed = waterKelvin * waterKelvin * waterKelvin;
+        Vector256<double> radiative = WaterEmissivity * StefanBoltzmann * ((waterCubed * waterKelvin)
+            - Vector256.Create(surroundingsKelvin * surroundingsKelvin * surroundingsKelvin * surroundingsKelvin));
+        Vector256<double> radiativeSlope = 4 * WaterEmissivity * StefanBoltzmann * waterCubed;
+        return new SurfaceLanes(
+            evaporation, latentSlope + convectiveSlope + radiativeSlope, latentHeat * evaporation, convective, radiative);
     }
 }

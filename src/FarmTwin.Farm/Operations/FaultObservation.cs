@@ -96,39 +96,29 @@ internal static class FaultObservation
     private static double PlantsAtRisk(FarmContext farm, Fault fault)
     {
         double plants = 0;
-        int lane = 0;
-        foreach (Description.LaneDescription description in farm.Parts.Farm.Lanes.Values)
+        int[] lanes = farm.Parts.LaneBasin;
+        for (int lane = 0; lane < lanes.Length; lane++)
         {
-            if (IsTooLong(farm, fault, description.Basin))
-            {
-                plants += farm.State.Growing.Lanes[lane].Standing;
-            }
-
-            lane++;
+            plants += IsTooLong(farm, fault, lanes[lane]) ? farm.State.Growing.Lanes[lane].Standing : 0;
         }
 
         for (int bed = 0; bed < farm.State.Growing.Beds.Length; bed++)
         {
-            plants += fault.BadRootHours[farm.Parts.BedBasin[bed]] > farm.Parts.Faults.RootsBearHours ? farm.State.Growing.Beds[bed].Plants.Plants : 0;
+            plants += IsTooLong(farm, fault, farm.Parts.BedBasin[bed]) ? farm.State.Growing.Beds[bed].Plants.Plants : 0;
         }
 
-        int trough = 0;
-        foreach (Description.TroughDescription description in farm.Parts.Farm.Troughs.Values)
+        int[] troughs = farm.Parts.TroughBasin;
+        for (int trough = 0; trough < troughs.Length; trough++)
         {
-            if (IsTooLong(farm, fault, description.Basin))
+            for (int crop = 0; IsTooLong(farm, fault, troughs[trough]) && crop < farm.Parts.CropNames.Length; crop++)
             {
-                for (int crop = 0; crop < farm.Parts.CropNames.Length; crop++)
-                {
-                    plants += farm.State.Growing.Troughs[trough].Standing(crop);
-                }
+                plants += farm.State.Growing.Troughs[trough].Standing(crop);
             }
-
-            trough++;
         }
 
         return plants;
     }
 
-    private static bool IsTooLong(FarmContext farm, Fault fault, string basin) =>
-        fault.BadRootHours[farm.Parts.BasinIndex(basin)] > farm.Parts.Faults.RootsBearHours;
+    private static bool IsTooLong(FarmContext farm, Fault fault, int basin) =>
+        fault.BadRootHours[basin] > farm.Parts.Faults.RootsBearHours;
 }

@@ -171,7 +171,7 @@ public sealed class FaultWork : FarmWork
     public void Observe(long seconds, double hours)
     {
         _backups.Observe(hours);
-        bool cut = State.Faults.Exists(f => f.Kind == FaultKind.Mains && IsFollowed(f, seconds));
+        bool cut = IsCut(seconds);
         foreach (Fault fault in State.Faults)
         {
             if (!IsFollowed(fault, seconds))
@@ -185,6 +185,20 @@ public sealed class FaultWork : FarmWork
                 FaultObservation.Look(Farm, fault, seconds, hours);
             }
         }
+    }
+
+    // Asked at every step, so without a closure.
+    private bool IsCut(long seconds)
+    {
+        foreach (Fault fault in State.Faults)
+        {
+            if (fault.Kind == FaultKind.Mains && IsFollowed(fault, seconds))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Whether a fault is open, or its harm is still counted.</summary>

@@ -21,6 +21,7 @@ public sealed class UptakeProcess
     private readonly GrowingPlaces _places;
     private readonly NurseryStand _nursery;
     private readonly Stands _stands;
+    private readonly int[] _grown;
     private readonly double[] _uptake;
     private readonly double[] _ironShare;
     private readonly double[] _sodium;
@@ -37,6 +38,7 @@ public sealed class UptakeProcess
         _nursery = nursery;
         _stands = new Stands(farm, places, nursery);
         int basins = farm.Parts.Basins.Length;
+        _grown = [.. Enumerable.Range(0, places.Count).Select(places.BasinOf).Where(b => b >= 0).Distinct().Order()];
         _uptake = new double[basins * UptakeAmounts.Count];
         _ironShare = new double[basins * Substance.IronHolders];
         _sodium = new double[basins];
@@ -51,7 +53,7 @@ public sealed class UptakeProcess
         _stands.Refresh();
         PlantParameters plants = _farm.Parts.Plants;
         double total = 0;
-        for (int b = 0; b < _transpiration.Length; b++)
+        foreach (int b in _grown)
         {
             _transpiration[b] = _stands.OpenLeafSquareMetres[b] > 0
                 ? Transpiration.OfStandsLitresPerHour(
@@ -72,7 +74,7 @@ public sealed class UptakeProcess
     /// <summary>Adds the transpiration to what leaves the basins.</summary>
     public void AddVapour()
     {
-        for (int b = 0; b < _transpiration.Length; b++)
+        foreach (int b in _grown)
         {
             _farm.Step.VapourLitresPerHour[b] += _transpiration[b];
         }
@@ -84,7 +86,7 @@ public sealed class UptakeProcess
         FarmParts parts = _farm.Parts;
         Basins basins = _farm.State.Basins;
         WaterStep step = _farm.Step;
-        for (int b = 0; b < basins.Count; b++)
+        foreach (int b in _grown)
         {
             Array.Clear(_uptake, b * UptakeAmounts.Count, UptakeAmounts.Count);
             _sodium[b] = 0;
@@ -138,7 +140,7 @@ public sealed class UptakeProcess
         for (int channel = 0; channel < UptakeAmounts.Count; channel++)
         {
             double taken = 0;
-            for (int b = 0; b < step.BasinCount; b++)
+            foreach (int b in _grown)
             {
                 int index = (b * UptakeAmounts.Count) + channel;
                 if (_uptake[index] > 0)
@@ -159,7 +161,7 @@ public sealed class UptakeProcess
 
         double sodium = 0;
         double chloride = 0;
-        for (int b = 0; b < step.BasinCount; b++)
+        foreach (int b in _grown)
         {
             double na = step.Lost(b, Substance.Sodium, _sodium[b]);
             double cl = step.Lost(b, Substance.Chloride, _chloride[b]);

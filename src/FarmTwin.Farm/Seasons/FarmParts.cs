@@ -69,6 +69,8 @@ public sealed class FarmParts
         ];
         Beds = [.. farm.MediaBeds.Values];
         BedNames = [.. farm.MediaBeds.Keys];
+        LaneBasin = [.. farm.Lanes.Values.Select(l => BasinIndex(l.Basin))];
+        TroughBasin = [.. farm.Troughs.Values.Select(t => BasinIndex(t.Basin))];
         BedBasin = [.. Beds.Select(b => BasinIndex(b.Basin))];
         BedMedia = [.. Beds.Select(b => SurfaceMedium.From(library.Set("media", b.Medium)))];
         BedCrop = [.. Beds.Select(b => CropIndex(b.Crop))];
@@ -246,6 +248,12 @@ public sealed class FarmParts
 
     /// <summary>Names of the media beds.</summary>
     public string[] BedNames { get; }
+
+    /// <summary>Basin of each lane.</summary>
+    public int[] LaneBasin { get; }
+
+    /// <summary>Basin of each trough.</summary>
+    public int[] TroughBasin { get; }
 
     /// <summary>The basin of each bed.</summary>
     public int[] BedBasin { get; }

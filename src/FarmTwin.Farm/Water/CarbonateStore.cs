@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
 
@@ -51,7 +52,8 @@ public sealed class CarbonateStore
     // carries the water beyond saturation. Illinois' variant of false position; a few steps at most.
     private double Dissolved(int b, double store)
     {
-        double omega = Saturation(b, 0);
+        var water = new StoreWater(_farm, b);
+        double omega = water.Saturation(0);
         if (omega >= 1)
         {
             return 0;
@@ -60,7 +62,7 @@ public sealed class CarbonateStore
         double low = 0;
         double high = DissolvedAt(store, omega);
         double lowRest = high;
-        double highRest = DissolvedAt(store, Saturation(b, high)) - high;
+        double highRest = DissolvedAt(store, water.Saturation(high)) - high;
         if (highRest >= -Tolerance * high)
         {
             return high;
@@ -69,7 +71,7 @@ public sealed class CarbonateStore
         for (int i = 0; i < MostIterations && high - low > Tolerance * high; i++)
         {
             double middle = ((high * lowRest) - (low * highRest)) / (lowRest - highRest);
-            double rest = DissolvedAt(store, Saturation(b, middle)) - middle;
+            double rest = DissolvedAt(store, water.Saturation(middle)) - middle;
             if (Math.Abs(rest) <= Tolerance * middle)
             {
                 return middle;
@@ -94,22 +96,7 @@ public sealed class CarbonateStore
 
     // Grams of the store that dissolve in the step in water that keeps this saturation ratio.
     private double DissolvedAt(double store, double saturation) => store
-        * (1 - Math.Exp(-Minerals.CalciteDissolutionPerHour(Math.Log10(saturation), _farm.Parts.Minerals) * _farm.Step.Hours));
-
-    // Saturation ratio of calcite once some grams are dissolved in what the basin holds and passes on in the step.
-    private double Saturation(int b, double dissolvedGrams)
-    {
-        Basins basins = _farm.State.Basins;
-        Ions ions = basins.IonsOf(b);
-        double litres = basins.Litres[b] + (_farm.Network.Outflow(b) * _farm.Step.Hours);
-        double moles = dissolvedGrams / GramsPerMole / litres;
-        double carbon = moles + (basins.Grams[WaterStep.At(b, Substance.InorganicCarbon)] / basins.Litres[b] / UnitConstants.AtomicWeight.Carbon);
-        CarbonateConstants constants = CarbonateConstants.At(basins.Celsius[b]);
-        double strength = IonicStrength.MolesPerLitre(ions);
-        CarbonateState state = CarbonateSystem.Solve(
-            Alkalinity.EquivalentsPerLitre(ions) + (2 * moles), carbon, ions.P, ions.TAN, constants, strength, basins.PH[b]);
-        return Math.Pow(10, CarbonateSystem.CalciteSaturationIndex(ions.Ca + moles, carbon, state.PH, constants, strength));
-    }
+        * (1 - Math.Exp(-Minerals.CalciteDissolutionAtRatioPerHour(saturation, _farm.Parts.Minerals) * _farm.Step.Hours));
 
     /// <summary>Books it.</summary>
     public void Commit()
@@ -126,6 +113,48 @@ public sealed class CarbonateStore
             double moles = total / GramsPerMole;
             _farm.State.Books.PostWaterFromOutside(Door.Dosing, Substance.Calcium, moles * UnitConstants.AtomicWeight.Calcium);
             _farm.State.Books.PostWaterFromOutside(Door.Dosing, Substance.InorganicCarbon, moles * UnitConstants.AtomicWeight.Carbon);
+        }
+    }
+
+    // The water that a basin holds and passes on in the step, as the store dissolves into it.
+    private readonly struct StoreWater
+    {
+        private readonly EffectiveLanes _constants;
+        private readonly double _solubilityProduct;
+        private readonly double _hydrogen;
+        private readonly double _litres;
+        private readonly double _alkalinity;
+        private readonly double _carbon;
+        private readonly double _calcium;
+        private readonly double _phosphorus;
+        private readonly double _tan;
+
+        public StoreWater(FarmContext farm, int b)
+        {
+            Basins basins = farm.State.Basins;
+            Ions ions = basins.IonsOf(b);
+            ref readonly CarbonateConstants constants = ref farm.Chemistry.Constants(b);
+            _constants = new EffectiveLanes(new ConstantLanes(in constants), Vector256.Create(IonicStrength.MolesPerLitre(ions)));
+            _solubilityProduct = constants.KspCalcite;
+            _hydrogen = farm.Chemistry.Hydrogen[b];
+            _litres = basins.Litres[b] + (farm.Network.Outflow(b) * farm.Step.Hours);
+            _alkalinity = Alkalinity.EquivalentsPerLitre(ions);
+            _carbon = basins.Grams[WaterStep.At(b, Substance.InorganicCarbon)] / basins.Litres[b] / UnitConstants.AtomicWeight.Carbon;
+            _calcium = ions.Ca;
+            _phosphorus = ions.P;
+            _tan = ions.TAN;
+        }
+
+        // Saturation ratio of calcite once some grams are dissolved.
+        public double Saturation(double dissolvedGrams)
+        {
+            double moles = dissolvedGrams / GramsPerMole / _litres;
+            Vector256<double> carbon = Vector256.Create(_carbon + moles);
+            var water = new CarbonateLanes(
+                Vector256.Create(_alkalinity + (2 * moles)), Vector256.Create(_phosphorus), Vector256.Create(_tan), in _constants);
+            CarbonateRoots found = CarbonateSystem.SolveFour(in water, carbon, Vector256.Create(_hydrogen), CarbonateSystem.StepTolerance);
+            return CalciteKinetics.SaturationRatio(
+                Vector256.Create(_calcium + moles), carbon, found.Hydrogen, in _constants, Vector256.Create(_solubilityProduct)).ToScalar();
         }
     }
 }

@@ -19,7 +19,7 @@ public static class CarbonateSystem
     private const double NeutralHydrogen = 1e-7;
 
     /// <summary>A Newton step in ln h that small leaves an error of about its square.</summary>
-    private const double StepTolerance = 1e-6;
+    internal const double StepTolerance = 1e-6;
     private const double SmallStep = 0.2;
     private const double BracketTolerance = 1e-13;
     private const int NewtonIterations = 24;

@@ -24,11 +24,12 @@ public static class Minerals
     /// <param name="calciteSaturationIndex">From <see cref="CarbonateSystem.CalciteSaturationIndex"/>; minus infinity is
     /// allowed.</param>
     /// <param name="parameters">Parameters.</param>
-    public static double CalciteDissolutionPerHour(double calciteSaturationIndex, MineralParameters parameters)
-    {
-        double undersaturation = 1 - Math.Exp(CarbonateConstants.LogarithmOfTen * calciteSaturationIndex);
-        return parameters.CalciteDissolutionPerDay / UnitConstants.HoursPerDay * Math.Max(0, undersaturation);
-    }
+    public static double CalciteDissolutionPerHour(double calciteSaturationIndex, MineralParameters parameters) =>
+        CalciteDissolutionAtRatioPerHour(Math.Exp(CarbonateConstants.LogarithmOfTen * calciteSaturationIndex), parameters);
+
+    /// <summary>The same by the saturation ratio Ω.</summary>
+    internal static double CalciteDissolutionAtRatioPerHour(double saturationRatio, MineralParameters parameters) =>
+        parameters.CalciteDissolutionPerDay / UnitConstants.HoursPerDay * Math.Max(0, 1 - saturationRatio);
 
     /// <summary>log10 of the ion product of amorphous calcium phosphate over its value at saturation.</summary>
     /// <param name="calciumMolesPerLitre">mol/L; zero gives minus infinity.</param>

@@ -1,3 +1,4 @@
+using FarmTwin.Scenarios.Library;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Ledgers;
 using FarmTwin.Farm.Seasons;
@@ -212,16 +213,19 @@ public class SeasonLawTests(ITestOutputHelper output)
         SnapshotLawTests.AssertSame(left, looked);
     }
 
-    [Fact]
-    public void A_step_allocates_nothing_once_the_farm_runs()
+    // The whole farm is watched and still counts the harm of a power cut; it feeds and harvests by day: its nights are plain.
+    [Theory]
+    [InlineData("first-season", 18, 5)]
+    [InlineData("whole-farm", 0.5, 5)]
+    public void A_step_allocates_nothing_once_the_farm_runs(string scenario, double fromHour, int hours)
     {
-        Season season = Farms.Start(Farm, 130);
-        long evening = (120 * UnitConstants.SecondsPerDay) + (18 * 3600);
-        season.Advance(evening);
+        Season season = new(Farms.Read(scenario), ShippedLibrary.Library, 1);
+        long from = (120 * UnitConstants.SecondsPerDay) + (long)(fromHour * UnitConstants.SecondsPerHour);
+        season.Advance(from);
         long before = GC.GetAllocatedBytesForCurrentThread();
-        season.Advance(evening + (5 * 3600));
+        season.Advance(from + (long)(hours * UnitConstants.SecondsPerHour));
         long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
-        output.WriteLine($"{allocated} bytes in five hours without events");
+        output.WriteLine($"{allocated} bytes in {hours} hours without events");
         Assert.Equal(0, allocated);
     }
 
