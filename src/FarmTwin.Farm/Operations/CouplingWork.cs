@@ -213,31 +213,56 @@ public sealed class CouplingWork : FarmWork
         }
     }
 
+    /// <summary>Every gate as it stands now: what is read, what it is held against, whether it holds.</summary>
+    /// <remarks>The days on end are those of the last morning round. Empty where the farm has no coupling or no plant sump.</remarks>
+    public IReadOnlyList<GateReading> Readings(long seconds)
+    {
+        if (_plan is null || _plantSump < 0)
+        {
+            return [];
+        }
+
+        CouplingGatesDescription gates = _plan.Gates;
+        OperationsState state = State.Operations;
+        double day = DayOf(seconds);
+        bool anyFish = State.Cohorts.Any(c => c.Count > 0);
+        return
+        [
+            GateReading.Below(CouplingGates.Tan, WorstTank(Substance.Tan), gates.TanMilligramsNPerLitre, "mg N/L"),
+            GateReading.Below(CouplingGates.Nitrite, WorstTank(Substance.Nitrite), gates.NitriteMilligramsNPerLitre, "mg N/L"),
+            GateReading.AtLeast(CouplingGates.Feed, anyFish && _steadyFeed > 0 ? State.Totals.FeedYesterdayGrams / _steadyFeed : 0, gates.FeedShare, "of steady feed"),
+            GateReading.AtLeast(CouplingGates.Days, state.GateDays, gates.Days, "days on end"),
+            GateReading.AtLeast(CouplingGates.Deaths, state.DaysWithoutDeaths, gates.QuietDays, "quiet days"),
+            GateReading.AtLeast(CouplingGates.MixedNitrate, MixedMilligramsPerLitre(Substance.Nitrate), gates.MixedNitrateMilligramsNPerLitre, "mg N/L"),
+            GateReading.AtLeast(CouplingGates.MixedAlkalinity, MixedAlkalinity(), gates.MixedAlkalinityMilligramsPerLitre, "mg/L as CaCO3"),
+            GateReading.Below(CouplingGates.PlantTan, State.Basins.MilligramsPerLitre(_plantSump, Substance.Tan), gates.PlantTanMilligramsNPerLitre, "mg N/L"),
+            GateReading.AtLeast(CouplingGates.Oxygen, LowestOxygen(), gates.OxygenMilligramsPerLitre, "mg/L"),
+            GateReading.Below(CouplingGates.Sodium, State.Basins.MilligramsPerLitre(_plantSump, Substance.Sodium), gates.SodiumMilligramsPerLitre, "mg/L"),
+            new GateReading(CouplingGates.Weekday, WeekdayOf(seconds), Parts.Practice.LastStartWeekday, "day of the week", !gates.EarlyInWeek || WeekdayOf(seconds) <= Parts.Practice.LastStartWeekday),
+            GateReading.AtLeast(CouplingGates.NotBefore, day, _plan.NotBeforeDay, "day"),
+            new GateReading(CouplingGates.Treatment, LoopIsTreated(day) ? 1 : 0, 0, "loops treated", !LoopIsTreated(day)),
+            GateReading.AtLeast(CouplingGates.Pesticide, day - State.Husbandry.SprayedDay, gates.SprayDays, "days since a spray"),
+        ];
+    }
+
     private CouplingGates Gates(long seconds)
     {
-        CouplingGatesDescription gates = _plan!.Gates;
+        const CouplingGates Water = CouplingGates.Tan | CouplingGates.Nitrite | CouplingGates.Feed;
         OperationsState state = State.Operations;
-        Basins basins = State.Basins;
-        CouplingGates refused = CouplingGates.None;
-        double tan = WorstTank(Substance.Tan);
-        double nitrite = WorstTank(Substance.Nitrite);
-        bool anyFish = State.Cohorts.Any(c => c.Count > 0);
-        refused |= tan < gates.TanMilligramsNPerLitre ? 0 : CouplingGates.Tan;
-        refused |= nitrite < gates.NitriteMilligramsNPerLitre ? 0 : CouplingGates.Nitrite;
-        refused |= anyFish && State.Totals.FeedYesterdayGrams >= gates.FeedShare * _steadyFeed ? 0 : CouplingGates.Feed;
-        state.GateDays = refused == CouplingGates.None ? state.GateDays + 1 : 0;
-        refused |= state.GateDays >= gates.Days ? 0 : CouplingGates.Days;
         state.DaysWithoutDeaths = State.Totals.UnexplainedDeathsToday + State.Totals.UnexplainedDeathsYesterday < 0.5 ? state.DaysWithoutDeaths + 1 : 0;
-        refused |= state.DaysWithoutDeaths >= gates.QuietDays ? 0 : CouplingGates.Deaths;
-        refused |= MixedMilligramsPerLitre(Substance.Nitrate) >= gates.MixedNitrateMilligramsNPerLitre ? 0 : CouplingGates.MixedNitrate;
-        refused |= MixedAlkalinity() >= gates.MixedAlkalinityMilligramsPerLitre ? 0 : CouplingGates.MixedAlkalinity;
-        refused |= basins.MilligramsPerLitre(_plantSump, Substance.Tan) < gates.PlantTanMilligramsNPerLitre ? 0 : CouplingGates.PlantTan;
-        refused |= LowestOxygen() >= gates.OxygenMilligramsPerLitre ? 0 : CouplingGates.Oxygen;
-        refused |= basins.MilligramsPerLitre(_plantSump, Substance.Sodium) < gates.SodiumMilligramsPerLitre ? 0 : CouplingGates.Sodium;
-        refused |= !gates.EarlyInWeek || WeekdayOf(seconds) <= Parts.Practice.LastStartWeekday ? 0 : CouplingGates.Weekday;
-        refused |= DayOf(seconds) >= _plan.NotBeforeDay ? 0 : CouplingGates.NotBefore;
-        refused |= LoopIsTreated(DayOf(seconds)) ? CouplingGates.Treatment : 0;
-        refused |= DayOf(seconds) - State.Husbandry.SprayedDay < gates.SprayDays ? CouplingGates.Pesticide : 0;
+        CouplingGates refused = Refused(Readings(seconds));
+        state.GateDays = (refused & Water) == CouplingGates.None ? state.GateDays + 1 : 0;
+        return Refused(Readings(seconds));
+    }
+
+    private static CouplingGates Refused(IReadOnlyList<GateReading> readings)
+    {
+        CouplingGates refused = CouplingGates.None;
+        foreach (GateReading reading in readings)
+        {
+            refused |= reading.Holds ? CouplingGates.None : reading.Gate;
+        }
+
         return refused;
     }
 

@@ -80,6 +80,9 @@ public sealed record PracticeParameters
     /// <summary>Oxygen below which the coupling ramp is held, mg/L.</summary>
     public required double RampStopsOxygen { get; init; }
 
+    /// <summary>Most that the fish's pH may change from a day to the next after the valves are opened.</summary>
+    public required double CouplingMostPHStep { get; init; }
+
     /// <summary>A ramp is held when the fish's water fell by more than this in a day, K/d.</summary>
     public required double RampStopsCooling { get; init; }
 
@@ -134,6 +137,7 @@ public sealed record PracticeParameters
             RampStopsTan = set.Get("rampStopsTan", "mg N/L"),
             RampStopsNitrite = set.Get("rampStopsNitrite", "mg N/L"),
             RampStopsOxygen = set.Get("rampStopsOxygen", "mg/L"),
+            CouplingMostPHStep = set.Get("couplingMostPHStep", "1"),
             RampStopsCooling = set.Get("rampStopsCooling", "K/d"),
             LastStartWeekday = set.Get("lastStartWeekday", "1"),
             CycledLeastFedDays = set.Get("cycledLeastFedDays", "d"),

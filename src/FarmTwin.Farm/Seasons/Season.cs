@@ -88,6 +88,9 @@ public sealed class Season
     /// <summary>Feed that the plan settles to, g/d.</summary>
     public double SteadyFeedGramsPerDay => _day.Coupling.SteadyFeedGramsPerDay;
 
+    /// <summary>The coupling's gates as they stand now, with what is read and what it is held against; empty without a coupling.</summary>
+    public IReadOnlyList<GateReading> CouplingGates() => _day.Coupling.Readings(NowSeconds);
+
     /// <summary>Weather of the season.</summary>
     public SeasonWeather Weather => _day.House.Weather;
 
