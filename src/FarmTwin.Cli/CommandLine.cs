@@ -42,6 +42,8 @@ public static class CommandLine
                 .WithExample("batch", "scenarios/two-plans-staggered.json", "scenarios/two-plans-batch.json", "--replicates", "20");
             config.AddCommand<StudyCommand>("study").WithDescription("Plays a study: a base scenario with values that are varied, and says what moves what.")
                 .WithExample("study", "studies/stocking.json");
+            config.AddCommand<CoupleCommand>("couple").WithDescription("Tries days and ways to open the valves between the loops, and says when, how and why.")
+                .WithExample("couple", "scenarios/first-season.json", "--replicates", "20");
             config.AddCommand<CheckCommand>("check")
                 .WithDescription("Reads a scenario and prints its design sheet: each figure with its band, source and verdict. No season is run.")
                 .WithExample("check", "scenarios/first-season.json").WithExample("check", "scenarios/first-season.json", "--resolved");

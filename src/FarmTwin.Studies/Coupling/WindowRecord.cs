@@ -54,14 +54,14 @@ public sealed class WindowRecord(Season season, int fromDay, int days, int ramps
     /// <summary>Lowest hourly mean.</summary>
     public double Lowest(string column) => Hours(column).Where(double.IsFinite).DefaultIfEmpty(double.NaN).Min();
 
-    /// <summary>Largest fall between two hourly means so many hours apart.</summary>
+    /// <summary>Largest fall of an hourly mean below any of the so many hours before it.</summary>
     public double LargestFall(string column, int hours)
     {
         double[] values = [.. Hours(column)];
         double fall = 0;
         for (int h = hours; h < values.Length; h++)
         {
-            fall = Math.Max(fall, values[h - hours] - values[h]);
+            fall = Math.Max(fall, values.AsSpan(h - hours, hours).ToArray().Max() - values[h]);
         }
 
         return fall;
