@@ -26,6 +26,9 @@ public sealed class ResolvedScenario
     /// <summary>The card of what the named file teaches; no part of the scenario.</summary>
     internal TreeObject? Cause { get; }
 
+    /// <summary>Whether the file carries the card of a cause.</summary>
+    public bool StatesCause => Cause is not null;
+
     /// <summary>The file that the user named, then its parent, then the parent's parent.</summary>
     public IReadOnlyList<string> Files { get; }
 

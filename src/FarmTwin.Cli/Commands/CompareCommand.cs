@@ -2,6 +2,7 @@ using System.ComponentModel;
 using FarmTwin.Farm.Description;
 using FarmTwin.Reports.Compare;
 using FarmTwin.Scenarios;
+using FarmTwin.Scenarios.Causes;
 using FarmTwin.Scenarios.Library;
 using FarmTwin.Studies.Compare;
 using FarmTwin.Studies.Plans;
@@ -62,7 +63,8 @@ public sealed class CompareCommand(CommandOutput output) : Command<CompareSettin
     {
         ArgumentNullException.ThrowIfNull(settings);
         FarmPlan[] plans = [.. settings.Files.Select(f => FarmPlan.Of(ScenarioReader.Read<FarmDescription>(f), ShippedLibrary.Library))];
-        SideBySide comparison = ComparisonStudy.Play(plans, ShippedLibrary.Library, (ulong)(settings.Seed ?? plans[0].Farm.Seed), settings.Days, settings.Threads ?? Environment.ProcessorCount, cancellationToken);
+        SideBySide comparison = ComparisonStudy.Play(plans, ShippedLibrary.Library, (ulong)(settings.Seed ?? plans[0].Farm.Seed), settings.Days, settings.Threads ?? Environment.ProcessorCount,
+            Remedies(settings.Files), cancellationToken);
         string folder = settings.Out ?? Path.Combine("out", $"compare-{plans[0].Name}-{plans[1].Name}");
         ComparisonFiles.Write(folder, comparison);
         if (settings.Json)
@@ -77,5 +79,20 @@ public sealed class CompareCommand(CommandOutput output) : Command<CompareSettin
         }
 
         return CommandLine.Done;
+    }
+
+    // A cause brings its own remedy.
+    private static Dictionary<int, StatedRemedy> Remedies(string[] files)
+    {
+        var remedies = new Dictionary<int, StatedRemedy>();
+        for (int i = 1; i < files.Length; i++)
+        {
+            if (ScenarioReader.Read<FarmDescription>(files[i]).Resolved.StatesCause && CauseReader.Read(files[i]) is { Remedied: { } remedied, Card.Remedy: { } remedy })
+            {
+                remedies[i] = new StatedRemedy(remedy.About, remedied.Value);
+            }
+        }
+
+        return remedies;
     }
 }

@@ -144,6 +144,9 @@ public sealed class FaultWork : FarmWork
         Changed(seconds);
     }
 
+    /// <summary>Backups were added: those that start by themselves do so where power or air is lost just now.</summary>
+    public void BackupsAdded(long seconds) => Changed(seconds);
+
     /// <summary>Looks after the backups in the morning.</summary>
     public void MorningRound(long seconds)
     {

@@ -87,6 +87,8 @@ internal sealed class FarmDay : IHybridModel, IGuardedModel
 
     public CouplingWork Coupling => _works.Coupling;
 
+    public FaultWork Faults => _works.Faults;
+
     public HouseProcess House => _house;
 
     /// <summary>The one guard is the alarm box's: how much of it nobody has been told yet.</summary>

@@ -149,7 +149,7 @@ public sealed class Season
     /// </summary>
     /// <remarks>
     /// Settings stay as the other left them (valves, heaters, ration, air, shade) until an event changes them; so do its open faults and
-    /// mishaps. Only in a season that has not been advanced. Backups may be added behind those of the other; they are full.
+    /// mishaps. Only in a season that has not been advanced. Backups may be added behind those of the other; they are full, and start at once where they are wanted.
     /// </remarks>
     /// <param name="snapshot">The other's state.</param>
     /// <exception cref="DescriptionException">The farms differ in what cannot be changed on the way; the message names it.</exception>
@@ -168,6 +168,10 @@ public sealed class Season
         _simulation.TakeOver(snapshot.Simulation, e => SeasonLikeness.AroseOnTheWay((FarmEventKind)e.Kind));
         _day.NowSeconds = _simulation.NowSeconds;
         _farm.Running.Refresh(NowSeconds);
+        if (Parts.Farm.Backups.Count > snapshot.Parts.Farm.Backups.Count)
+        {
+            _day.Faults.BackupsAdded(NowSeconds);
+        }
     }
 
     private void Stocks(Span<double> stocks)

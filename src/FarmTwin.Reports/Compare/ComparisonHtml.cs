@@ -67,7 +67,7 @@ public static class ComparisonHtml
             }
 
             section.Table(saved);
-            section.List(pair.Ways.Where(w => w.Key != "both").Select(w => Inline.Strong(Way(w) + ": ") + (w.Key == "asReference" ? pair.ActingReason : w.InWords["emergency care: ".Length..] + ".")));
+            section.List(pair.Ways.Where(w => w.Key != "both").Select(w => Inline.Strong(Way(w) + ": ") + (w.Key == "asReference" ? pair.ActingReason : w.InWords[(w.InWords.IndexOf(": ", StringComparison.Ordinal) + 2)..] + ".")));
         }
         else
         {
@@ -90,7 +90,7 @@ public static class ComparisonHtml
         section.Table(table);
     }
 
-    private static string Way(WayOfActing way) => way.Key switch { "asReference" => "as the reference", "care" => "emergency care", _ => "both" };
+    private static string Way(WayOfActing way) => way.Key switch { "asReference" => "as the reference", "remedy" => "the file's remedy", "care" => "emergency care", _ => "both" };
 
     private static Inline Number(double value) => double.IsFinite(value) ? FormattableString.Invariant($"{value:0}") : "–";
 }

@@ -44,7 +44,7 @@ internal static class ComparisonWords
 
         Act first = best.Acts[0];
         Act last = best.Acts[^1];
-        string way = best.Key switch { "asReference" => "Going on as the reference", "care" => "Emergency care", _ => "Both together" };
+        string way = best.Key switch { "asReference" => "Going on as the reference", "remedy" => "The file's remedy", "care" => "Emergency care", _ => "Both together" };
         return ReferenceEquals(first, last)
             ? $"{way} {first.When} saves {Saved(comparison, first)}."
             : $"{way} {first.When} saves {Saved(comparison, first)}; {last.When}, {Saved(comparison, last)}.";

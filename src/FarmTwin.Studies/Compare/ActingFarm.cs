@@ -92,6 +92,33 @@ internal static class ActingFarm
         return events;
     }
 
+    /// <summary>The farm with a stated remedy that begins on a day: what the remedy plans is moved so that its first event falls on it, and its doses begin by then.</summary>
+    /// <param name="farm">The farm.</param>
+    /// <param name="remedied">The same farm with the remedy.</param>
+    /// <param name="seconds">When it begins, seconds of the season.</param>
+    public static FarmDescription Remedied(FarmDescription farm, FarmDescription remedied, long seconds)
+    {
+        double day = Math.Floor(FarmWork.DayOf(seconds));
+        double next = Math.Round((seconds % UnitConstants.SecondsPerDay / UnitConstants.SecondsPerHour) + (1.0 / UnitConstants.SecondsPerMinute), 3);
+        KeyValuePair<string, PlannedEvent>[] own = [.. remedied.Plan.Where(p => !farm.Plan.TryGetValue(p.Key, out PlannedEvent? usual) || usual != p.Value)];
+        double first = own.Length > 0 ? own.Min(p => p.Value.Day) : day;
+        var plan = new Dictionary<string, PlannedEvent>(remedied.Plan, StringComparer.Ordinal);
+        foreach ((string name, PlannedEvent planned) in own)
+        {
+            double moved = planned.Day - first + day;
+            plan[name] = planned with { Day = moved, Hour = moved <= day ? Math.Max(next, planned.Hour) : planned.Hour };
+        }
+
+        return remedied with
+        {
+            Plan = plan,
+            Dosing = remedied.Dosing.ToDictionary(
+                d => d.Key,
+                d => farm.Dosing.TryGetValue(d.Key, out DosingDescription? usual) && usual.FromDay != d.Value.FromDay && d.Value.FromDay > day ? d.Value with { FromDay = day + 1 } : d.Value,
+                StringComparer.Ordinal),
+        };
+    }
+
     /// <summary>The emergency's care: no feed, more air, part of the water changed every day, chloride against nitrite, loops apart; then back to what was.</summary>
     /// <param name="farm">The farm at that hour.</param>
     /// <param name="library">The library.</param>

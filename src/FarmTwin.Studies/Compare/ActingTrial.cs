@@ -17,9 +17,10 @@ internal sealed class ActingTrial
     private readonly FarmLibrary _library;
     private readonly ulong _seed;
     private readonly double _hour;
+    private readonly StatedRemedy? _remedy;
 
     /// <summary>Makes it.</summary>
-    public ActingTrial(FarmDescription reference, FarmDescription farm, FarmLibrary library, ulong seed)
+    public ActingTrial(FarmDescription reference, FarmDescription farm, FarmLibrary library, ulong seed, StatedRemedy? remedy)
     {
         _reference = reference;
         _farm = farm;
@@ -38,12 +39,31 @@ internal sealed class ActingTrial
         }
         catch (DescriptionException e)
         {
-            Reason = $"It cannot go on as the reference has it ({e.Message.TrimEnd('.')}); only the emergency's care can be tried.";
+            Reason = $"It cannot go on as the reference has it ({e.Message.TrimEnd('.')}).";
+        }
+
+        if (remedy is not null && SeasonTakesOver(remedy.Farm))
+        {
+            _remedy = remedy with { Farm = remedy.Farm with { LengthDays = farm.LengthDays } };
         }
     }
 
     /// <summary>Why the farm can, or cannot, go on as the reference has it.</summary>
     public string Reason { get; }
+
+    private bool SeasonTakesOver(FarmDescription remedied)
+    {
+        try
+        {
+            new Season(remedied, _library, _seed).TakeOver(new Season(_farm, _library, _seed).Save());
+            return true;
+        }
+        catch (DescriptionException)
+        {
+            // A remedy that rebuilds the farm cannot be had on the way.
+            return false;
+        }
+    }
 
     /// <summary>Tries every way with every delay.</summary>
     /// <param name="sign">What is acted on.</param>
@@ -54,23 +74,27 @@ internal sealed class ActingTrial
     {
         long length = (long)(_farm.LengthDays * UnitConstants.SecondsPerDay);
         Moment[] moments = Moments([.. Times(sign.Day).Where(t => t.Seconds < length)]);
-        var ways = new List<(string Key, string InWords, bool AsReference, bool Care)>();
-        if (_goingOn is not null)
+        var ways = new List<Way>();
+        if (_goingOn is { } goingOn)
         {
-            ways.Add(("asReference", "as the reference from then on", true, false));
+            ways.Add(new Way("asReference", "as the reference from then on", _ => goingOn, true, false));
+        }
+
+        if (_remedy is { } remedy)
+        {
+            ways.Add(new Way("remedy", $"the remedy that the file states: {remedy.About}", m => ActingFarm.Remedied(_farm, remedy.Farm, m.Snapshot.TimeSeconds), false, false));
         }
 
         if (harmed && Broken(sign.Day) is null)
         {
-            ways.Add(("care", "emergency care: no feed, more air, a fifth of the tanks' water changed every day, chloride against nitrite, loops apart, for a week", false, true));
-            if (_goingOn is not null)
+            ways.Add(new Way("care", "emergency care: no feed, more air, a fifth of the tanks' water changed every day, chloride against nitrite, loops apart, for a week", _ => _farm, false, true));
+            if (_goingOn is { } also)
             {
-                ways.Add(("both", "both", true, true));
+                ways.Add(new Way("both", "as the reference, and emergency care", _ => also, true, true));
             }
         }
 
-        Act[] acts = ParallelRuns.Play(ways.Count * moments.Length, threads, i =>
-            Play(moments[i % moments.Length], ways[i / moments.Length].AsReference, ways[i / moments.Length].Care, sign, notActing));
+        Act[] acts = ParallelRuns.Play(ways.Count * moments.Length, threads, i => Play(moments[i % moments.Length], ways[i / moments.Length], sign, notActing));
         return [.. ways.Select((w, i) => new WayOfActing(w.Key, w.InWords, acts[(i * moments.Length)..((i + 1) * moments.Length)]))];
     }
 
@@ -118,12 +142,12 @@ internal sealed class ActingTrial
         return moments;
     }
 
-    private Act Play(Moment moment, bool asReference, bool care, LineParting sign, ComparedFarm notActing)
+    private Act Play(Moment moment, Way way, LineParting sign, ComparedFarm notActing)
     {
-        FarmDescription plan = asReference ? _goingOn! : _farm;
-        if (care)
+        FarmDescription plan = way.Plan(moment);
+        if (way.Care)
         {
-            Season standing = Branch(plan, moment, asReference);
+            Season standing = Branch(plan, moment, way.SetAsReference);
             var withCare = new Dictionary<string, PlannedEvent>(plan.Plan, StringComparer.Ordinal);
             foreach ((string name, PlannedEvent planned) in ActingFarm.Care(standing, _library))
             {
@@ -133,7 +157,7 @@ internal sealed class ActingTrial
             plan = plan with { Plan = withCare };
         }
 
-        Season season = Branch(plan, moment, asReference);
+        Season season = Branch(plan, moment, way.SetAsReference);
         season.AdvanceToEnd();
         SeasonOutcome outcome = SeasonOutcome.Of(season, _library);
         double dead = season.State.Totals.FishDied;
@@ -161,6 +185,8 @@ internal sealed class ActingTrial
     }
 
     private static double Fish(SeasonOutcome outcome) => outcome["fish_sold_kg"] + outcome["fish_standing_kg"];
+
+    private sealed record Way(string Key, string InWords, Func<Moment, FarmDescription> Plan, bool SetAsReference, bool Care);
 
     private sealed record Moment(string When, double Delay, SeasonSnapshot Snapshot, IReadOnlyList<PlannedEvent> SetAs);
 }

@@ -28,9 +28,11 @@ public static class ComparisonStudy
     /// <param name="seed">Seed of all chance.</param>
     /// <param name="days">Days compared; those of the shortest season when null.</param>
     /// <param name="threads">Seasons played at once.</param>
+    /// <param name="remedies">Remedies that the plans state for themselves, by their place among the plans.</param>
     /// <param name="cancel">Stops it.</param>
     /// <exception cref="DescriptionException">A farm cannot be computed, or they begin on different days.</exception>
-    public static SideBySide Play(IReadOnlyList<FarmPlan> plans, FarmLibrary library, ulong seed, int? days = null, int threads = 1, CancellationToken cancel = default)
+    public static SideBySide Play(IReadOnlyList<FarmPlan> plans, FarmLibrary library, ulong seed, int? days = null, int threads = 1,
+        IReadOnlyDictionary<int, StatedRemedy>? remedies = null, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(plans);
         ArgumentOutOfRangeException.ThrowIfLessThan(plans.Count, 2);
@@ -54,7 +56,7 @@ public static class ComparisonStudy
                 continue;
             }
 
-            var acting = new ActingTrial(farms[0], farms[i], library, seed);
+            var acting = new ActingTrial(farms[0], farms[i], library, seed, remedies?.GetValueOrDefault(i));
             bool harmed = compared[i].Dead > compared[0].Dead + SomeFish;
             pairs.Add(new ComparedPair(compared[i], partings, sign, acting.Reason, acting.Try(sign, compared[i], harmed, threads)));
         }

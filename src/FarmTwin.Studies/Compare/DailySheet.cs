@@ -74,6 +74,8 @@ public static class DailySheet
             }
 
             lines.Add(Share($"head_weight_{crop}", "packing table", $"weight of a {crop} head as last cut", "g", "0", heads, LeastHeads, s => s.Days($"head_weight_{crop}_g"), noticed.ConfirmDays));
+            lines.Add(new DailySheetLine($"grade_{crop}", "packing table", $"{crop} heads of a week that are not first grade", "of those cut", "0%", s => NotFirst(s, crop), v => v, (a, b) => Math.Abs(a - b) >= heads)
+            { High = heads, Confirm = noticed.ConfirmDays });
             lines.Add(Share($"heads_{crop}", "packing table", $"{crop} heads cut in a week", string.Empty, "0", heads, LeastHeads, s => Week(s.Days($"heads_{crop}")), DaysOfWeek));
         }
     }
@@ -147,6 +149,14 @@ public static class DailySheet
     {
         double[] fish = source.Days("fish_biomass_kg");
         return [.. source.Days("feed_kg").Select((f, d) => d > 0 && fish[d - 1] > LeastFishKilograms && fish[d] > LeastFishKilograms ? 100 * f / fish[d - 1] : double.NaN)];
+    }
+
+    private static double[] NotFirst(SheetSource source, string crop)
+    {
+        double[] cut = Week(source.Days($"heads_{crop}"));
+        double[] second = Week(source.Days($"second_grade_{crop}"));
+        double[] lost = Week(source.Days($"unsaleable_{crop}"));
+        return [.. cut.Select((c, d) => c >= LeastHeads ? (second[d] + lost[d]) / c : double.NaN)];
     }
 
     private static double[] Week(double[] days)

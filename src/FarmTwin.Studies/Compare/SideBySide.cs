@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Description;
 using FarmTwin.Studies.Outcomes;
 
 namespace FarmTwin.Studies.Compare;
@@ -27,8 +28,13 @@ public sealed record ComparedFarm(string Name, string Title, SeasonOutcome Outco
 public sealed record ComparedPair(
     ComparedFarm Farm, IReadOnlyList<LineParting> Partings, LineParting? Sign, string ActingReason, IReadOnlyList<WayOfActing> Ways);
 
+/// <summary>A remedy that a scenario of a cause states.</summary>
+/// <param name="About">What is done.</param>
+/// <param name="Farm">The farm with the remedy on the days that the file has for it.</param>
+public sealed record StatedRemedy(string About, FarmDescription Farm);
+
 /// <summary>A way of acting on the sign, with each delay.</summary>
-/// <param name="Key">Its name in files ("asReference", "care", "both").</param>
+/// <param name="Key">Its name in files ("asReference", "remedy", "care", "both").</param>
 /// <param name="InWords">What is done.</param>
 /// <param name="Acts">Each delay.</param>
 public sealed record WayOfActing(string Key, string InWords, IReadOnlyList<Act> Acts);

@@ -2,6 +2,7 @@ using FarmTwin.Farm;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Scenarios;
+using FarmTwin.Scenarios.Causes;
 using FarmTwin.Scenarios.Library;
 using FarmTwin.Studies.Compare;
 using FarmTwin.Studies.Plans;
@@ -103,6 +104,20 @@ public sealed class ComparisonTests
         Assert.Equal(comparison.Others[0].Farm.Dead - comparison.Reference.Dead, acts[0].FishSaved, 2.0);
         Assert.Equal(0, acts[^1].FishSaved, 0.5);
         Assert.All(acts.Zip(acts.Skip(1)), a => Assert.True(a.First.FishSaved >= a.Second.FishSaved - 0.01));
+    }
+
+    [Fact]
+    public void The_remedy_that_a_cause_states_begins_when_somebody_acts()
+    {
+        CauseScenario cause = CauseReader.Read(Path.Combine(ShippedScenarios.Root, "scenarios", "causes", "07-power-lost-without-backup.json"));
+        var library = ShippedLibrary.Library;
+        var remedies = new Dictionary<int, StatedRemedy> { [1] = new(cause.Card.Remedy!.About, cause.Remedied!.Value) };
+        SideBySide lost = ComparisonStudy.Play([FarmPlan.Of(cause.Without, library), FarmPlan.Of(cause.With, library)], library, 1, 70, 1, remedies);
+        Act[] acts = [.. lost.Others[0].Ways.Single(w => w.Key == "remedy").Acts];
+        Assert.True(lost.Others[0].Farm.Dead > 30);
+        Assert.True(acts[0].FishSaved > 0.9 * lost.Others[0].Farm.Dead, $"{acts[0].When}: {acts[0].FishSaved} of {lost.Others[0].Farm.Dead}");
+        Assert.Equal(0, acts[^1].FishSaved, 0.5);
+        Assert.All(lost.Others[0].Ways.Single(w => w.Key == "asReference").Acts, a => Assert.Equal(0, a.FishSaved, 0.5));
     }
 
     [Fact]
