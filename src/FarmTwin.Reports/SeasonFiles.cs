@@ -47,6 +47,7 @@ public static class SeasonFiles
         if (plots)
         {
             IReadOnlyList<Figure> figures = SeasonFigures.Of(season, summary, bands);
+            Text("report.html", RunReport.SeasonReport.Of(season, summary, figures));
             Text("figures.json", SummaryJson.Write([.. figures.Select(FigureEntry.Of)]));
             if (figures.Count > 0)
             {
