@@ -2,11 +2,13 @@ using FarmTwin.Farm.Seasons;
 using FarmTwin.Farm.Summaries;
 using FarmTwin.Reports.Json;
 using FarmTwin.Reports.Plots;
+using FarmTwin.Reports.RunReport;
 using FarmTwin.Reports.Tables;
+using FarmTwin.Scenarios.Library;
 
 namespace FarmTwin.Reports;
 
-/// <summary>Writes the files of a season: summary, tables, figures.</summary>
+/// <summary>Writes the files of a season: summary, tables, figures, report.</summary>
 public static class SeasonFiles
 {
     /// <summary>Writes them into a folder, which is made if need be; files of an earlier run are replaced.</summary>
@@ -47,7 +49,7 @@ public static class SeasonFiles
         if (plots)
         {
             IReadOnlyList<Figure> figures = SeasonFigures.Of(season, summary, bands);
-            Text("report.html", RunReport.SeasonReport.Of(season, summary, figures));
+            Text("report.html", SeasonReport.Of(season, summary, figures, ShippedLibrary.Library));
             Text("figures.json", SummaryJson.Write([.. figures.Select(FigureEntry.Of)]));
             if (figures.Count > 0)
             {
@@ -83,6 +85,7 @@ public static class SeasonFiles
         File.Delete(Path.Combine(folder, "alarms.csv"));
         File.Delete(Path.Combine(folder, "faults.csv"));
         File.Delete(Path.Combine(folder, "figures.json"));
+        File.Delete(Path.Combine(folder, "report.html"));
         string plots = Path.Combine(folder, "plots");
         if (!Directory.Exists(plots))
         {

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using FarmTwin.Reports;
 using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Library;
 using FarmTwin.Scenarios.Library;

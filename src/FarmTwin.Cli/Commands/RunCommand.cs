@@ -38,7 +38,7 @@ public sealed class RunCommand(CommandOutput output) : Command<RunSettings>
         }
         else
         {
-            foreach (string line in ScreenPage.Of(summary, settings.UnitSystem, folder.Replace('\\', '/')))
+            foreach (string line in ScreenPage.Of(summary, settings.UnitSystem, folder.Replace('\\', '/') + (settings.NoPlots ? string.Empty : ": begin with report.html")))
             {
                 output.Out.WriteLine(line);
             }

@@ -23,6 +23,8 @@ public sealed record HtmlColumn(string Name, string Unit, bool IsNumber)
 /// <param name="columns">The columns; the first names the rows.</param>
 public sealed class HtmlTable(string caption, params HtmlColumn[] columns)
 {
+    private const int MostRowsKeptTogether = 18;
+
     private readonly List<(Inline[] Cells, bool IsTotal)> _rows = [];
 
     /// <summary>Rows so far.</summary>
@@ -40,7 +42,8 @@ public sealed class HtmlTable(string caption, params HtmlColumn[] columns)
 
     internal void Write(StringBuilder text)
     {
-        text.Append("<div class=\"wide\">\n<table>\n<caption>").Append(Inline.Escape(caption)).Append("</caption>\n<thead><tr>");
+        // A short table stays on one sheet.
+        text.Append(_rows.Count <= MostRowsKeptTogether ? "<div class=\"wide whole\">\n<table>" : "<div class=\"wide\">\n<table>").Append("\n<caption>").Append(Inline.Escape(caption)).Append("</caption>\n<thead><tr>");
         foreach (HtmlColumn column in columns)
         {
             text.Append("<th scope=\"col\"").Append(column.IsNumber ? " class=\"number\">" : ">").Append(Inline.Escape(column.Name));

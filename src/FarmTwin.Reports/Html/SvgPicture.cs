@@ -6,7 +6,7 @@ namespace FarmTwin.Reports.Html;
 /// <summary>Draws a picture of a page as SVG: shapes and words by their coordinates, labelled for who cannot see it.</summary>
 /// <param name="name">Name of the picture, the only one of its kind on the page: ids begin with it.</param>
 /// <param name="width">Width, px; a page shows up to 760 at full size.</param>
-/// <param name="height">Height, px; no more than 950, or it does not fit on a printed page.</param>
+/// <param name="height">Height, px; no more than 960, or it does not fit on a printed page.</param>
 /// <param name="title">What it finds.</param>
 /// <param name="description">The same in words.</param>
 public sealed class SvgPicture(string name, double width, double height, string title, string description)

@@ -1,11 +1,11 @@
 using System.Text.Json;
 
-namespace FarmTwin.Cli;
+namespace FarmTwin.Reports;
 
 /// <summary>The sources of the parameters, <c>docs/sources.json</c>, as they ship with the program.</summary>
-internal static class SourceList
+public static class SourceList
 {
-    private const string Name = "FarmTwin.Cli.Sources.json";
+    private const string Name = "FarmTwin.Reports.Sources.json";
     private static readonly Lazy<IReadOnlyDictionary<string, string>> Read = new(ReadAll);
 
     /// <summary>Citation, locator and how it was read, by key.</summary>
