@@ -31,31 +31,33 @@ public static class SeasonBenchmark
         return (times[0], times[times.Count / 2]);
     }
 
-    /// <summary>Bytes allocated a step, over the hours of ten days that neither end at midnight, where the crop's day closes, nor left a line in the
-    /// log: events may allocate, steps may not.</summary>
+    /// <summary>Bytes allocated a step in the nights of ten days, from one to six, where nothing was written to the log: events may allocate,
+    /// steps may not.</summary>
     public static double BytesPerStep(FarmDescription farm)
     {
         ArgumentNullException.ThrowIfNull(farm);
-        const int first = 60 * 24;
-        const int last = 70 * 24;
+        const int firstDay = 60;
+        const int lastDay = 70;
         var season = new Season(farm, ShippedLibrary.Library, 1);
-        season.Advance(first * 3600L);
         long bytes = 0;
-        int steps = 0;
-        for (int hour = first; hour < last; hour++)
+        int hours = 0;
+        for (int day = firstDay; day < lastDay; day++)
         {
-            int lines = season.Log.Events.Count;
-            long before = GC.GetAllocatedBytesForCurrentThread();
-            season.Advance((hour + 1) * 3600L);
-            long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
-            bool endsDay = (hour + 1) % 24 == 0;
-            if (season.Log.Events.Count == lines && !endsDay)
+            season.Advance(((day * 24) + 1) * 3600L);
+            for (int hour = 1; hour < 6; hour++)
             {
-                bytes += allocated;
-                steps++;
+                int lines = season.Log.Events.Count;
+                long before = GC.GetAllocatedBytesForCurrentThread();
+                season.Advance(((day * 24) + hour + 1) * 3600L);
+                long allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+                if (season.Log.Events.Count == lines)
+                {
+                    bytes += allocated;
+                    hours++;
+                }
             }
         }
 
-        return bytes / (double)Math.Max(1, steps);
+        return bytes * farm.StepMinutes / 60 / Math.Max(1, hours);
     }
 }
