@@ -9,7 +9,8 @@ namespace FarmTwin.Benchmarks;
 [MemoryDiagnoser]
 public class Benchmarks
 {
-    private readonly FarmDescription _farm = SeasonBenchmark.Read("scenarios/first-season.json");
+    private readonly int _events = 100_000;
+        private readonly FarmDescription _farm = SeasonBenchmark.Read("scenarios/first-season.json");
     private readonly OneLoopParameters _loop;
 
     /// <summary>Reads the example farm.</summary>
@@ -34,5 +35,5 @@ public class Benchmarks
 
     /// <summary>A hundred thousand events of an M/M/1 queue.</summary>
     [Benchmark]
-    public double QueueOf100000Events() => CalendarBenchmark.RunQueue(100_000);
+    public double QueueOf100000Events() => CalendarBenchmark.RunQueue(_events);
 }

@@ -44,6 +44,8 @@ public static class CommandLine
                 .WithExample("study", "studies/stocking.json");
             config.AddCommand<CoupleCommand>("couple").WithDescription("Tries days and ways to open the valves between the loops, and says when, how and why.")
                 .WithExample("couple", "scenarios/first-season.json", "--replicates", "20");
+            config.AddCommand<StartUpCommand>("startup").WithDescription("Says how long it takes to bring the filter to life, fishless or with fish, and what mature media buys.")
+                .WithExample("startup", "scenarios/first-season.json");
             config.AddCommand<CheckCommand>("check")
                 .WithDescription("Reads a scenario and prints its design sheet: each figure with its band, source and verdict. No season is run.")
                 .WithExample("check", "scenarios/first-season.json").WithExample("check", "scenarios/first-season.json", "--resolved");

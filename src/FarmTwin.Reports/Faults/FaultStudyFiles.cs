@@ -25,10 +25,8 @@ public static class FaultStudyFiles
         else
         {
             // What an earlier study left must not be taken for this one's.
-            foreach (string old in new[] { "oxygen.png", "oxygen.svg" }.Select(n => Path.Combine(plots, n)).Where(File.Exists))
-            {
-                File.Delete(old);
-            }
+            File.Delete(Path.Combine(plots, "oxygen.png"));
+            File.Delete(Path.Combine(plots, "oxygen.svg"));
         }
     }
 }
