@@ -1,3 +1,4 @@
+using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Library;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Studies.Outcomes;
@@ -15,28 +16,25 @@ public sealed class BatchRunner(FarmLibrary library, string programVersion) : ID
     /// <param name="folder">The folder.</param>
     /// <param name="threads">How many seasons at once, from 1.</param>
     /// <param name="progress">Told after every run.</param>
-    /// <param name="played">Given every season that is played, on the thread that played it, before it counts as finished; for daily tables.</param>
+    /// <param name="tables">What is kept of every season besides its figures; null for nothing. A run that lacks it is played again.</param>
     /// <param name="cancellation">Stops after the runs that are being played; the folder can be gone on with.</param>
     /// <returns>The result; to be used while this runner is open.</returns>
+    /// <exception cref="DescriptionException">Plans cannot be assembled: all that is wrong, a line each; nothing was written.</exception>
     /// <exception cref="BatchFolderException">Another batch works there, or its runs are of another engine.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public BatchResult Run(
-        BatchPlan batch, string folder, int threads, Action<BatchProgress>? progress = null, Action<BatchRun, Season>? played = null,
+        BatchPlan batch, string folder, int threads, Action<BatchProgress>? progress = null, IRunTables? tables = null,
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(batch);
-        foreach (FarmPlan plan in batch.Plans)
-        {
-            plan.Begin(batch.Seeds[0], 1);
-        }
-
+        Assemble(batch);
         _journal?.Dispose();
-        _journal = RunJournal.Open(folder, $"version {programVersion}; library {LibraryHash.Of(library)}");
+        _journal = RunJournal.Open(folder, $"version {programVersion}; build {ProgramBuild.Hash}; library {LibraryHash.Of(library)}");
         RunJournal journal = _journal;
 
         // Replicate by replicate over all plans: a batch that is stopped has some of everything.
-        // Two plans that are the same farm under two names are played once.
-        BatchRun[] open = [.. batch.Runs.Where(r => !Finished(r)).DistinctBy(r => (batch.Plans[r.Plan].Hash, r.Seed, r.Replicate))
+        // Two plans that are the same farm under two names are played once, unless each has tables of its own.
+        BatchRun[] open = [.. batch.Runs.Where(r => !Finished(r)).DistinctBy(r => (tables is null ? batch.Plans[r.Plan].Hash : batch.Plans[r.Plan].Name, r.Seed, r.Replicate))
             .OrderBy(r => r.Replicate).ThenBy(r => r.Seed).ThenBy(r => r.Plan)];
         int earlier = batch.Runs.Count(Finished);
         int done = earlier;
@@ -46,15 +44,15 @@ public sealed class BatchRunner(FarmLibrary library, string programVersion) : ID
         ParallelRuns.Each(open.Length, threads, Play, Tell, cancellation);
         return new BatchResult(batch, journal);
 
-        bool Finished(BatchRun r) => journal.Has(batch.Plans[r.Plan].Hash, r.Seed, r.Replicate);
+        bool Finished(BatchRun r) => journal.Has(batch.Plans[r.Plan].Hash, r.Seed, r.Replicate) && tables?.Has(batch.Plans[r.Plan], r) != false;
 
         void Play(int i)
         {
             BatchRun run = open[i];
             FarmPlan plan = batch.Plans[run.Plan];
-            Season season = plan.Play(run.Seed, run.Replicate);
+            Season season = Season(plan, run);
             SeasonOutcome outcome = SeasonOutcome.Of(season, library);
-            played?.Invoke(run, season);
+            tables?.Write(plan, run, season);
             journal.Add(plan.Hash, run.Seed, run.Replicate, outcome);
             troubled[i] = outcome.Trouble is not null;
         }
@@ -64,6 +62,41 @@ public sealed class BatchRunner(FarmLibrary library, string programVersion) : ID
             done++;
             inTrouble += troubled[i] ? 1 : 0;
             progress?.Invoke(new BatchProgress(done, earlier + open.Length, earlier, inTrouble));
+        }
+    }
+
+    // What is wrong with any plan is said at once, not one plan a start.
+    private static void Assemble(BatchPlan batch)
+    {
+        var wrong = new List<string>();
+        foreach (FarmPlan plan in batch.Plans)
+        {
+            try
+            {
+                plan.Begin(batch.Seeds[0], 1);
+            }
+            catch (DescriptionException e)
+            {
+                wrong.Add(e.Message);
+            }
+        }
+
+        if (wrong.Count > 0)
+        {
+            throw new DescriptionException(string.Join('\n', wrong));
+        }
+    }
+
+    // A season that breaks off is a fault of the program: the run is named, so that it can be played alone.
+    private static Season Season(FarmPlan plan, BatchRun run)
+    {
+        try
+        {
+            return plan.Play(run.Seed, run.Replicate);
+        }
+        catch (Exception e) when (e is not DescriptionException)
+        {
+            throw new InvalidOperationException($"{plan.Name}, seed {run.Seed}, replicate {run.Replicate}: the season broke off. {e.Message}", e);
         }
     }
 

@@ -56,7 +56,7 @@ public sealed class RunJournal : IDisposable
         {
             var file = new FileStream(Path.Combine(folder, FileName), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.Read);
             var journal = new RunJournal(hold, file);
-            journal.Find(folder, "farmtwin runs 1; " + engine + "; " + string.Join(' ', Headlines.All.Select(h => h.Key)));
+            journal.Find(folder, "farmtwin runs 1; " + engine + "; figures " + string.Join(' ', Headlines.All.Select(h => h.Key)));
             return journal;
         }
         catch
@@ -75,7 +75,7 @@ public sealed class RunJournal : IDisposable
         }
     }
 
-    /// <summary>Writes a finished run down; when this returns, it is on the disk.</summary>
+    /// <summary>Writes a finished run down; when this returns, it is on the disk. One that is there already is left as it is.</summary>
     public void Add(string planHash, ulong seed, uint replicate, SeasonOutcome outcome)
     {
         ArgumentNullException.ThrowIfNull(outcome);
@@ -83,9 +83,24 @@ public sealed class RunJournal : IDisposable
         byte[] line = Line(Serialize(key, outcome));
         lock (_writing)
         {
+            if (_places.ContainsKey(key))
+            {
+                return;
+            }
+
             long at = _file.Seek(0, SeekOrigin.End);
-            _file.Write(line);
-            _file.Flush(flushToDisk: true);
+            try
+            {
+                _file.Write(line);
+                _file.Flush(flushToDisk: true);
+            }
+            catch
+            {
+                // A full disk may take half a line: what other threads write next must not stand behind it.
+                _file.SetLength(at);
+                throw;
+            }
+
             _places.Add(key, at);
         }
     }
@@ -113,17 +128,13 @@ public sealed class RunJournal : IDisposable
 
     private void Find(string folder, string header)
     {
-        byte[] bytes = new byte[_file.Length];
-        _file.ReadExactly(bytes);
-        int at = 0;
-        bool first = true;
-        while (at < bytes.Length)
+        long end = 0;
+        foreach ((long at, byte[] line, bool isWhole) in Lines())
         {
-            int end = Array.IndexOf(bytes, (byte)'\n', at);
-            string? text = end < 0 ? null : Checked(Encoding.UTF8.GetString(bytes, at, end - at));
+            string? text = isWhole ? Checked(Encoding.UTF8.GetString(line)) : null;
             if (text is null)
             {
-                if (end >= 0 && end + 1 < bytes.Length)
+                if (isWhole && at + line.Length + 1 < _file.Length)
                 {
                     throw new BatchFolderException($"{Path.Combine(folder, FileName)}: a line in its midst is damaged, at byte {at}. Take another folder with --out, or delete this one.");
                 }
@@ -131,29 +142,75 @@ public sealed class RunJournal : IDisposable
                 break;
             }
 
-            if (first && text != header)
+            if (at == 0)
             {
-                throw new BatchFolderException($"{folder}: its runs were made by another version of the program or another library, and would not be like new ones. "
-                    + "Take another folder with --out, or delete this one.");
+                RefuseOthers(folder, text, header);
             }
-
-            if (!first)
+            else
             {
                 using JsonDocument run = JsonDocument.Parse(text);
                 _places[run.RootElement.GetProperty("run").GetString()!] = at;
             }
 
-            first = false;
-            at = end + 1;
+            end = at + line.Length + 1;
         }
 
         // What was torn off in the writing is no run.
-        _file.SetLength(at);
-        if (at == 0)
+        _file.SetLength(end);
+        if (end == 0)
         {
+            _file.Seek(0, SeekOrigin.Begin);
             _file.Write(Line(header));
             _file.Flush(flushToDisk: true);
         }
+    }
+
+    // Line by line, never the whole file: a batch of a hundred thousand runs holds half a gigabyte.
+    private IEnumerable<(long At, byte[] Line, bool IsWhole)> Lines()
+    {
+        const int ChunkBytes = 1 << 16;
+        byte[] chunk = new byte[ChunkBytes];
+        using var line = new MemoryStream();
+        long begun = 0;
+        _file.Seek(0, SeekOrigin.Begin);
+        for (int read; (read = _file.Read(chunk)) > 0;)
+        {
+            for (int from = 0; from < read;)
+            {
+                int end = Array.IndexOf(chunk, (byte)'\n', from, read - from);
+                line.Write(chunk, from, (end < 0 ? read : end) - from);
+                if (end < 0)
+                {
+                    break;
+                }
+
+                yield return (begun, line.ToArray(), true);
+                begun += line.Length + 1;
+                line.SetLength(0);
+                from = end + 1;
+            }
+        }
+
+        if (line.Length > 0)
+        {
+            yield return (begun, line.ToArray(), false);
+        }
+    }
+
+    // Both are "what; what; ...": the message names the parts that differ.
+    private static void RefuseOthers(string folder, string there, string ours)
+    {
+        if (there == ours)
+        {
+            return;
+        }
+
+        string[] theirs = there.Split("; ");
+        string[] mine = ours.Split("; ");
+        IEnumerable<string> different = mine.Length != theirs.Length ? ["the journal's form"] : mine.Zip(theirs).Where(p => p.First != p.Second)
+            .Select(p => p.First.Split(' ')[0] is var what && what == "figures" ? "the list of figures" : $"{p.Second}, here {p.First}");
+        throw new BatchFolderException($"{folder}: its runs were made by another program and would not be like new ones ({string.Join("; ", different)}). "
+            + "Take another folder with --out, or delete this one.");
     }
 
     private static byte[] Line(string text) => Encoding.UTF8.GetBytes($"{Checksum(text)} {text}\n");

@@ -1,4 +1,6 @@
+using FarmTwin.Farm.Description;
 using FarmTwin.Farm.Library;
+using FarmTwin.Farm.Seasons;
 using FarmTwin.Scenarios.Library;
 using FarmTwin.Studies.Batch;
 using FarmTwin.Studies.Outcomes;
@@ -33,7 +35,8 @@ public sealed class BatchTests : IDisposable
         byte[] journal = File.ReadAllBytes(Path.Combine(_folder, "whole", RunJournal.FileName));
         int[] ends = [.. Enumerable.Range(0, journal.Length).Where(i => journal[i] == '\n')];
         Assert.Equal(4, ends.Length);
-        foreach (int length in new[] { 0, 10, ends[0], ends[0] + 1, ends[0] + 100, ends[1] - 1, ends[1] + 1, ends[2] + 5, journal.Length - 1, journal.Length })
+        int[] places = [0, 10, ends[0], ends[0] + 1, ends[0] + 100, ends[1] - 1, ends[1] + 1, ends[2] + 5, journal.Length - 1, journal.Length];
+        foreach (int length in places)
         {
             string folder = Path.Combine(_folder, $"torn {length}");
             Directory.CreateDirectory(folder);
@@ -44,6 +47,56 @@ public sealed class BatchTests : IDisposable
             Assert.Equal(3 - kept, played.Count);
             Assert.Equal(journal, File.ReadAllBytes(Path.Combine(folder, RunJournal.FileName)));
         }
+    }
+
+    [Fact]
+    public void A_journal_cut_at_any_byte_of_its_last_run_holds_the_runs_before_it_and_takes_the_last_anew()
+    {
+        Played(new BatchPlan([First], [1], 2), "cut", 1);
+        string path = Path.Combine(_folder, "cut", RunJournal.FileName);
+        byte[] whole = File.ReadAllBytes(path);
+        int last = Array.LastIndexOf(whole, (byte)'\n', whole.Length - 2) + 1;
+        using var runner = new BatchRunner(Library, "test");
+        SeasonOutcome outcome = SeasonOutcome.Of(First.Play(1, 2), Library);
+        string engine = Engine(whole);
+        for (int length = last; length < whole.Length; length++)
+        {
+            File.WriteAllBytes(path, whole[..length]);
+            using (var journal = RunJournal.Open(Path.Combine(_folder, "cut"), engine))
+            {
+                Assert.Equal(1, journal.Count);
+                journal.Add(First.Hash, 1, 2, outcome);
+            }
+
+            Assert.Equal(whole, File.ReadAllBytes(path));
+        }
+    }
+
+    [Fact]
+    public void Every_plan_that_cannot_be_assembled_is_named_and_nothing_is_written()
+    {
+        FarmDescription farm = First.Farm with { Stocking = First.Farm.Stocking.ToDictionary(s => s.Key, s => s.Value with { Tank = "no such tank" }) };
+        var batch = new BatchPlan([new FarmPlan("one", farm, "1", Library), First, new FarmPlan("two", farm, "2", Library)], [1], 1);
+        using var runner = new BatchRunner(Library, "test");
+        string message = Assert.Throws<DescriptionException>(() => runner.Run(batch, Path.Combine(_folder, "none"), 1)).Message;
+        Assert.StartsWith("one: ", message, StringComparison.Ordinal);
+        Assert.Contains("\ntwo: ", message, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Path.Combine(_folder, "none")));
+    }
+
+    [Fact]
+    public void A_run_whose_tables_are_missing_is_played_for_them_and_written_down_once()
+    {
+        var batch = new BatchPlan([First], [1], 2);
+        string without = Played(batch, "tables", 1);
+        byte[] journal = File.ReadAllBytes(Path.Combine(_folder, "tables", RunJournal.FileName));
+        using var runner = new BatchRunner(Library, "test");
+        var wanting = new PlayedRuns([]) { Missing = r => r.Replicate == 2 };
+        runner.Run(batch, Path.Combine(_folder, "tables"), 1, null, wanting);
+        runner.Dispose();
+        Assert.Equal([new BatchRun(0, 1, 2)], wanting.Runs);
+        Assert.Equal(journal, File.ReadAllBytes(Path.Combine(_folder, "tables", RunJournal.FileName)));
+        Assert.Equal(without, Played(batch, "tables", 1));
     }
 
     [Fact]
@@ -130,11 +183,30 @@ public sealed class BatchTests : IDisposable
         Assert.Equal([0, 1, 4, 9], ParallelRuns.Play(4, 3, i => i * i));
     }
 
+    // The engine line of a journal's first line, between its form and its figures.
+    private static string Engine(byte[] journal)
+    {
+        string header = System.Text.Encoding.UTF8.GetString(journal, 0, Array.IndexOf(journal, (byte)'\n'));
+        int from = header.IndexOf("; ", StringComparison.Ordinal) + 2;
+        return header[from..header.IndexOf("; figures", StringComparison.Ordinal)];
+    }
+
+    private sealed class PlayedRuns(List<BatchRun> runs) : IRunTables
+    {
+        public List<BatchRun> Runs => runs;
+
+        public Func<BatchRun, bool> Missing { get; init; } = _ => false;
+
+        public bool Has(FarmPlan plan, BatchRun run) => !Missing(run);
+
+        public void Write(FarmPlan plan, BatchRun run, Season season) => runs.Add(run);
+    }
+
     // Everything that a result holds, as text.
     private string Played(BatchPlan batch, string folder, int threads, List<BatchRun>? played = null)
     {
         using var runner = new BatchRunner(Library, "test");
-        BatchResult result = runner.Run(batch, Path.Combine(_folder, folder), threads, null, played is null ? null : (run, _) => played.Add(run));
+        BatchResult result = runner.Run(batch, Path.Combine(_folder, folder), threads, null, played is null ? null : new PlayedRuns(played));
         return string.Join('\n', batch.Runs.Select((r, i) => $"{r} {string.Join(' ', result.FiguresOf(i))} {result.Troubles[i]}"))
             + string.Join('\n', Enumerable.Range(0, batch.Plans.Count).SelectMany(p => result.Weeks(p)).SelectMany(w => w).Select(c => string.Join(' ', c)))
             + string.Join('\n', Enumerable.Range(0, batch.Plans.Count).SelectMany(p => result.Against(p)).Select(d => $"{d.Figure.Key} {d.Band} {d.Difference} {d.Chance}"));
