@@ -1,5 +1,5 @@
 using System.ComponentModel;
-using System.Diagnostics;
+using System.Runtime.InteropServices;
 using FarmTwin.Farm.Description;
 using FarmTwin.Reports.Comparison;
 using FarmTwin.Scenarios;
@@ -76,9 +76,28 @@ public sealed class BatchCommand(CommandOutput output) : Command<BatchSettings>
         BatchPlan batch = Read(settings);
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
         using var runner = new BatchRunner(ShippedLibrary.Library, ProgramVersion.Text);
-        BatchResult result = BatchProgressBar.Show(output, "seasons", told => runner.Run(
-            batch, settings.Out, settings.Threads ?? Environment.ProcessorCount, told,
-            settings.Daily ? (run, season) => DailyTables.Write(settings.Out, batch.Plans[run.Plan].Name, run, season) : null, stop.Token));
+        BatchProgress last = default;
+        BatchResult result;
+        using (Interrupts(stop))
+        {
+            try
+            {
+                result = BatchProgressBar.Show(output, "seasons", told => runner.Run(
+                    batch, settings.Out, settings.Threads ?? Environment.ProcessorCount,
+                    now =>
+                    {
+                        last = now;
+                        told(now);
+                    },
+                    settings.Daily ? new DailyTables(settings.Out) : null, stop.Token));
+            }
+            catch (OperationCanceledException)
+            {
+                output.Error.WriteLine($"Stopped with {last.Done} of {last.Of} seasons finished. They are kept: the same command goes on from there.");
+                return CommandLine.Unexpected;
+            }
+        }
+
         BatchFiles.Write(settings.Out, result, ProgramVersion.Text, !settings.NoPlots);
         foreach (string line in ComparisonScreen.Of(result, settings.Out.Replace('\\', '/')))
         {
@@ -87,6 +106,13 @@ public sealed class BatchCommand(CommandOutput output) : Command<BatchSettings>
 
         return CommandLine.Done;
     }
+
+    // The first interrupt lets the seasons that are being played end; a second one stops at once, and loses no finished season either.
+    private static PosixSignalRegistration Interrupts(CancellationTokenSource stop) => PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
+    {
+        signal.Cancel = !stop.IsCancellationRequested;
+        stop.Cancel();
+    });
 
     // All errors of all files at once, before anything is written.
     private static BatchPlan Read(BatchSettings settings)

@@ -2,14 +2,19 @@ using FarmTwin.Engine;
 using FarmTwin.Farm.Seasons;
 using FarmTwin.Reports.Tables;
 using FarmTwin.Studies.Batch;
+using FarmTwin.Studies.Plans;
 
 namespace FarmTwin.Reports.Comparison;
 
 /// <summary>The daily tables of a batch's runs, a file each, written as soon as a run is played.</summary>
-public static class DailyTables
+/// <param name="folder">The batch's folder.</param>
+public sealed class DailyTables(string folder) : IRunTables
 {
-    /// <summary>Writes one.</summary>
-    public static void Write(string folder, string plan, BatchRun run, Season season)
+    /// <inheritdoc />
+    public bool Has(FarmPlan plan, BatchRun run) => File.Exists(PathOf(plan, run));
+
+    /// <inheritdoc />
+    public void Write(FarmPlan plan, BatchRun run, Season season)
     {
         ArgumentNullException.ThrowIfNull(season);
         Recorder days = season.Record.Days;
@@ -19,8 +24,16 @@ public static class DailyTables
             table.Add(days.Columns[c].Name, days.Column(c));
         }
 
-        string place = Path.Combine(folder, "days");
-        Directory.CreateDirectory(place);
-        WholeFile.Write(Path.Combine(place, $"{plan} seed {run.Seed} replicate {run.Replicate}.parquet"), table.Parquet());
+        string path = PathOf(plan, run);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        WholeFile.Write(path, table.Parquet());
+    }
+
+    // The hash is part of the name: a table of the scenario as it was is not taken for one as it is.
+    private string PathOf(FarmPlan plan, BatchRun run)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        string hash = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(plan.Hash)))[..8];
+        return Path.Combine(folder, "days", $"{plan.Name} {hash} seed {run.Seed} replicate {run.Replicate}.parquet");
     }
 }
