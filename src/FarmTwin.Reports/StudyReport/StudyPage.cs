@@ -45,6 +45,8 @@ public static class StudyPage
             }
         }
 
+        movers.Paragraph(result.Batch.Batch.RunsOfAPlan < StudyResult.FewestDrawsToRank
+            ? $"What nobody knows is not ranked here: all plans meet the same {result.Batch.Batch.RunsOfAPlan} draws, and that is too few. From {StudyResult.FewestDrawsToRank} replicates on it is." : string.Empty);
         Screening(movers, result);
         Unknown(page.Section("What nobody knows beforehand"), result);
         page.Section("Read this before you act")

@@ -51,7 +51,7 @@ public sealed class StudyFactor
 
     /// <summary>What a share of the way is called.</summary>
     public string LabelAt(double share) => IsRange
-        ? string.Create(CultureInfo.InvariantCulture, $"{ValueAt(share):0.####}{(Unit.Length > 0 ? " " + Unit : string.Empty)}") : Labels[LevelAt(share)];
+        ? ValueAt(share).ToString(Math.Abs(_high) >= 100 ? "0" : Math.Abs(_high) >= 10 ? "0.#" : "0.####", CultureInfo.InvariantCulture) + (Unit.Length > 0 ? " " + Unit : string.Empty) : Labels[LevelAt(share)];
 
     /// <summary>The change that a level lays over the base scenario.</summary>
     internal TreeObject ChangeOf(int level) => _changes[level];

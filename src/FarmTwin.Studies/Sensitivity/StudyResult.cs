@@ -18,6 +18,9 @@ public sealed record StudyResult(
     Study Study, IReadOnlyList<double[]> Shares, BatchResult Batch, IReadOnlyList<int> LookAt, IReadOnlyList<Driver> Drivers,
     IReadOnlyList<IReadOnlyList<ElementaryEffects>> Effects, IReadOnlyList<Band> WeatherAlone)
 {
+    /// <summary>Replicates from which on what nobody knows is ranked by what it moves. Own choice.</summary>
+    public const int FewestDrawsToRank = 20;
+
     /// <summary>What a factor is set to at a point.</summary>
     public string Label(int point, int factor) => Study.Factors[factor].LabelAt(Shares[point][factor]);
 

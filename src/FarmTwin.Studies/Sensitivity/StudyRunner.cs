@@ -94,7 +94,13 @@ public sealed class StudyRunner(FarmLibrary library, string programVersion) : ID
     // Of unknowns only what they do within a point counts: from point to point the plan differs, not the farm's nature.
     private static IEnumerable<Driver> OfUnknowns(BatchResult result, int[] lookAt)
     {
+        // All points meet the same draws: as many as there are replicates. A handful of draws ranks nothing.
         BatchPlan batch = result.Batch;
+        if (batch.RunsOfAPlan < StudyResult.FewestDrawsToRank)
+        {
+            yield break;
+        }
+
         foreach (Unknown unknown in batch.Plans.SelectMany(p => p.Unknowns).DistinctBy(u => u.Name).OrderBy(u => u.Name, StringComparer.Ordinal))
         {
             double[] drawn = [.. batch.Runs.Select(r =>
