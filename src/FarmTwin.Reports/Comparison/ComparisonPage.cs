@@ -120,7 +120,8 @@ public static class ComparisonPage
             cell += Inline.Small($" never in {band.Missing}");
         }
 
-        if (plan > 0 && row.StandsOut)
+        // Over the replicates in which the day came in both, a plan that mostly never gets there looks early: no difference is shown then.
+        if (plan > 0 && row.StandsOut && row.Difference.Unpaired == 0)
         {
             string way = row.Figure.Wanted == Wanted.Neither ? string.Empty : row.IsBetter ? ", better" : ", worse";
             cell += Inline.Text($" {Signed(row.Difference.Mean)}{way}");
