@@ -59,9 +59,11 @@ public sealed class WindowRecord(Season season, int fromDay, int days, int ramps
     {
         double[] values = [.. Hours(column)];
         double fall = 0;
-        for (int h = hours; h < values.Length; h++)
+        for (int h = 1; h < values.Length; h++)
         {
-            fall = Math.Max(fall, values.AsSpan(h - hours, hours).ToArray().Max() - values[h]);
+            // From the window's first hour on: the valves are opened on its first morning, and that day is the one that matters.
+            int from = Math.Max(0, h - hours);
+            fall = Math.Max(fall, values.AsSpan(from, h - from).ToArray().Max() - values[h]);
         }
 
         return fall;

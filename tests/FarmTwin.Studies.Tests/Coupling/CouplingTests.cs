@@ -37,6 +37,11 @@ public sealed class CouplingTests
     }
 
     [Fact]
+    public void The_day_of_the_opening_counts_for_the_fall_in_a_day() => Assert.All(
+        CouplingOption.All.SelectMany(o => Days.Select(d => AsPlanned.Value.At(d, o.Key))),
+        c => Assert.True(c.Worst[Index("fall-day")].Median >= c.Worst[Index("fall-hour")].Median, $"{c.Option.Key} on day {c.Day}"));
+
+    [Fact]
     public void Low_nitrate_closes_the_gate_of_the_mixed_water()
     {
         // No bridging nutrients, and no ammonium start that would have made nitrate.
@@ -107,6 +112,8 @@ public sealed class CouplingTests
 
     private static double Worst(CouplingStudyResult result, int day, string way, string limit) =>
         result.At(day, way).Worst[CouplingLimit.All.ToList().FindIndex(l => l.Key == limit)].Median;
+
+    private static int Index(string limit) => CouplingLimit.All.ToList().FindIndex(l => l.Key == limit);
 
     private static int DaysToFull(CouplingStudyResult result, int day)
     {
