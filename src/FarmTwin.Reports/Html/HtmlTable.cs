@@ -42,8 +42,8 @@ public sealed class HtmlTable(string caption, params HtmlColumn[] columns)
 
     internal void Write(StringBuilder text)
     {
-        // A short table stays on one sheet.
-        text.Append(_rows.Count <= MostRowsKeptTogether ? "<div class=\"wide whole\">\n<table>" : "<div class=\"wide\">\n<table>").Append("\n<caption>").Append(Inline.Escape(caption)).Append("</caption>\n<thead><tr>");
+        // A short table stays on one sheet; a wide one is reached and moved by the keyboard.
+        text.Append(_rows.Count <= MostRowsKeptTogether ? "<div class=\"wide whole\" tabindex=\"0\">\n<table>" : "<div class=\"wide\" tabindex=\"0\">\n<table>").Append("\n<caption>").Append(Inline.Escape(caption)).Append("</caption>\n<thead><tr>");
         foreach (HtmlColumn column in columns)
         {
             text.Append("<th scope=\"col\"").Append(column.IsNumber ? " class=\"number\">" : ">").Append(Inline.Escape(column.Name));
