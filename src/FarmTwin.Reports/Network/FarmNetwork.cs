@@ -24,8 +24,8 @@ public enum LinkKind
 /// <param name="Use">What it is for; null for the compost.</param>
 /// <param name="Litres">Water at its normal level, L; 0 for the compost.</param>
 /// <param name="Detail">What is in it or done with it, in a word or three.</param>
-/// <param name="Float">Number of its float valve, such as F1; null without one.</param>
-public sealed record NetworkBasin(string Name, BasinUse? Use, double Litres, string Detail, string? Float);
+/// <param name="FloatValve">Number of its float valve, such as F1; null without one.</param>
+public sealed record NetworkBasin(string Name, BasinUse? Use, double Litres, string Detail, string? FloatValve);
 
 /// <summary>A pipe of the network with its pump and its valve.</summary>
 /// <param name="Name">Its name in the scenario, or what is done through it.</param>

@@ -154,7 +154,7 @@ public static class NetworkPicture
         picture.Text(Cut(box.Basin.Name, size, box.Width - 6, true), middle, line - 3, size, "middle", $"font-weight=\"600\" fill=\"{Ink}\"");
         string detail = string.Join(", ", new[] { box.Basin.Litres > 0 ? $"{Amount(box.Basin.Litres)} L" : string.Empty, box.Basin.Detail }.Where(t => t.Length > 0));
         picture.Text(Cut(detail, 11, box.Width - 4, false), middle, line + 11, 11, "middle", $"fill=\"{Ink}\"");
-        if (box.Basin.Float is { } tap)
+        if (box.Basin.FloatValve is { } tap)
         {
             // The float valve: a tap at the upper corner.
             double x = box.Left + 13;

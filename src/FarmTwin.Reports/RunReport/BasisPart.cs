@@ -43,9 +43,10 @@ internal static class BasisPart
         section.Definitions(
         [
             ("Program", $"FarmTwin {engine.Version}"), ("Scenario", engine.ScenarioHash.Length > 0 ? $"hash {engine.ScenarioHash}" : "not read from a file"), ("Seed", $"{engine.Seed}"),
-            ("Longest step", $"{engine.StepMinutes:0.##} min"), ("Weather", summary.Weather.Source), ("Files", Inline.Join(", ", new[] { "summary.json", "days.csv", "weeks.csv", "events.csv" }.Select(f => Inline.Link(f, f)))),
+            ("Longest step", $"{engine.StepMinutes:0.##} min"), ("Weather", summary.Weather.Source), ("Files", Inline.Join(", ", Tables.Select(f => Inline.Link(f, f)))),
         ]).Paragraph("The same program, scenario and seed give the same numbers to the last digit.");
     }
 
+    private static readonly string[] Tables = ["summary.json", "days.csv", "weeks.csv", "events.csv"];
     private static string Value(double value) => value == 0 ? "0" : value.ToString(Math.Abs(value) is >= 0.001 and < 100000 ? "0.####" : "0.0e0", CultureInfo.InvariantCulture);
 }

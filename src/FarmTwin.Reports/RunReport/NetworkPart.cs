@@ -29,7 +29,7 @@ internal static class NetworkPart
         var basins = new HtmlTable("Basins", HtmlColumn.Words("basin"), HtmlColumn.Number("water", "L"), HtmlColumn.Number("air", "L/min"), HtmlColumn.Words("float valve"), HtmlColumn.Words("holds"));
         foreach (NetworkBasin basin in network.Basins.Where(b => b.Use is not null))
         {
-            basins.Row(basin.Name, Say.Number(basin.Litres), Say.Number(farm.Basins[basin.Name].AirLitresPerMinute), basin.Float ?? "–", basin.Detail.Length > 0 ? basin.Detail : Say.Words(basin.Use.ToString()!).Trim());
+            basins.Row(basin.Name, Say.Number(basin.Litres), Say.Number(farm.Basins[basin.Name].AirLitresPerMinute), basin.FloatValve ?? "–", basin.Detail.Length > 0 ? basin.Detail : Say.Words(basin.Use.ToString()!).Trim());
         }
 
         section.Section("Valves").Paragraph("Every valve that joins the loops moves with the others. A valve for washing or decanting is opened for the work and shut again.").Table(valves);

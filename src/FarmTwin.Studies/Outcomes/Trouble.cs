@@ -9,7 +9,7 @@ public static class Trouble
     private const double FishLost = 0.05;
 
     /// <summary>What is wrong in a few words; null where nothing is.</summary>
-    /// <remarks>More than a twentieth of the fish dead of other causes than the usual; fish without oxygen; no crop fit for sale.</remarks>
+    /// <remarks>More than a twentieth of the fish dead of other causes than the usual; no crop fit for sale. Bad water that kills few is not among it: see its figures.</remarks>
     public static string? Of(SeasonSummary summary)
     {
         ArgumentNullException.ThrowIfNull(summary);
