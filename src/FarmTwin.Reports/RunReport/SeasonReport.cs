@@ -67,11 +67,13 @@ public static class SeasonReport
         section.Lead(lead);
         if (summary.Findings.Count > 0)
         {
-            section.Section("What to do next").Steps(summary.Findings.Select(Inline.Text));
+            section.Section("What was found, and what to do").Steps(summary.Findings.Select(f => Finding(summary, f)));
         }
-
-        section.Section("Tried: what a change would bring").List(summary.Trials.Select(t => t.Says));
     }
+
+    // What a finding proposes stands with what came of playing it.
+    private static Inline Finding(SeasonSummary summary, string finding) =>
+        summary.Trials.FirstOrDefault(t => t.Finding == finding) is { } trial ? Inline.Text(finding + " ") + Inline.Small(trial.Says) : Inline.Text(finding);
 
     private static void Dates(HtmlSection section, SeasonSummary summary)
     {

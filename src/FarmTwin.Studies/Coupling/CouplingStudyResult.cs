@@ -34,6 +34,9 @@ public sealed record CouplingAdvice(CouplingOption? Option, int? FirstDay, int? 
     // Four replicates of five: beyond that a plan is a bet. Own choice.
     private const double Enough = 0.8;
 
+    // Less than a market stall would notice in a month. Own choice.
+    private const double NothingGainedKilograms = 2;
+
     internal static CouplingAdvice Of(CouplingStudyResult result)
     {
         // The earliest day that enough replicates bear; of the ways that bear it, the one that most do, and of equals the gentlest.
@@ -85,8 +88,11 @@ public sealed record CouplingAdvice(CouplingOption? Option, int? FirstDay, int? 
                 : $"Not at once: on {Date(result, first.Day)} that keeps everything in {Count(result, abrupt.Kept)} only; what breaks: {Breaks(result, abrupt)}.");
         }
 
+        string hurry = first.CropKilograms.Median < NothingGainedKilograms
+            ? " Nothing is gained in these days that staying apart would not bring: there is no hurry."
+            : string.Empty;
         sentences.Add($"Against staying apart, the {result.WindowDays} days after {Date(result, first.Day)} bring {Signed(first.CropKilograms.Median)} kg of crops and {Signed(first.Heads.Median)} first-grade heads (medians), "
-            + $"and the water heater gives {Signed(first.HeatKilowattHours.Median)} kWh; the plant loop's nitrate falls no lower than {Worst(first, "nitrate").Low:0} mg N/L in nine of ten.");
+            + $"and the water heater gives {Signed(first.HeatKilowattHours.Median)} kWh; the plant loop's nitrate falls no lower than {Worst(first, "nitrate").Low:0} mg N/L in nine of ten.{hurry}");
         Forward(result, sentences);
         sentences.Add(FallbackSentence(result, fallback, last));
         return new CouplingAdvice(first.Option, first.Day, last, fallback, sentences);
